@@ -41,6 +41,6 @@ public sealed record FinishedCapture
     /// <summary>Lines that were no readings.</summary>
     public long Unreadable { get; init; }
 
-    /// <summary>Keeps the gauge's running journal whole; to be disposed when the capture has been cut out of it.</summary>
-    public required IDisposable JournalHold { get; init; }
+    /// <summary>Keeps the gauge's running journal whole; to be disposed when the capture has been cut out of it. Null where nothing runs any more.</summary>
+    public IDisposable? JournalHold { get; init; }
 }

@@ -95,37 +95,19 @@ public sealed class RollingJournal : IDisposable
         return new Held(this);
     }
 
-    /// <summary>Cuts a stretch out into a file of its own, whole on the disk when this returns.</summary>
-    /// <param name="destination">The new file; it must not exist.</param>
-    /// <param name="from">The capture's first moment.</param>
-    /// <param name="to">Its last moment, included.</param>
-    /// <param name="leadIn">How much before <paramref name="from"/> is copied too, so that a reader finds the start of a frame.</param>
-    /// <param name="header">Completes the header with what the capture is.</param>
-    /// <param name="ending">Why the capture ended.</param>
-    public void Cut(string destination, TimeSpan from, TimeSpan to, TimeSpan leadIn, Func<JournalHeader, JournalHeader> header, string ending)
+    /// <summary>The files in which the journal lies, oldest first; the last may still be growing.</summary>
+    public IReadOnlyList<string> Segments()
     {
-        var part = destination + ".part";
-        File.Delete(part);
-        using (var cut = JournalWriter.Create(part, header(_header with { From = from })))
+        lock (_lock)
         {
-            foreach (var entry in Segments().SelectMany(ReadSegment).Where(entry => entry.At >= from - leadIn && entry.At <= to))
-            {
-                switch (entry)
-                {
-                    case JournalEntry.Chunk chunk:
-                        cut.Append(chunk.At, new ReadOnlySequence<byte>(chunk.Bytes));
-                        break;
-                    case JournalEntry.Event happened:
-                        cut.AppendEvent(happened.At, happened.Name, happened.Detail);
-                        break;
-                }
-            }
-
-            cut.AppendEvent(to, JournalEntry.CaptureEnded, ending);
+            return SegmentsOf(_folder, _header.Zero);
         }
-
-        File.Move(part, destination);
     }
+
+    /// <summary>The files of the journal whose times count from a given moment; also one that another run of the station left behind.</summary>
+    public static IReadOnlyList<string> SegmentsOf(string folder, DateTimeOffset zero) => Directory.Exists(folder)
+        ? [.. Directory.EnumerateFiles(folder, Prefix(zero) + "-*.jsonl").Order(StringComparer.Ordinal)]
+        : [];
 
     /// <inheritdoc/>
     public void Dispose()
@@ -140,31 +122,14 @@ public sealed class RollingJournal : IDisposable
     private JournalException NotTaken(Exception why) =>
         new($"The journal in {_folder} cannot be written ({why.Message}): free some disk space or mend the folder's rights; listening goes on by itself then.", why);
 
-    private string Prefix => _header.Zero.UtcDateTime.ToString("yyyyMMdd'T'HHmmssfff", CultureInfo.InvariantCulture);
-
-    private IEnumerable<string> Segments()
-    {
-        lock (_lock)
-        {
-            return [.. Directory.EnumerateFiles(_folder, Prefix + "-*.jsonl").Order(StringComparer.Ordinal)];
-        }
-    }
-
-    private static IEnumerable<JournalEntry> ReadSegment(string path)
-    {
-        using var reader = JournalReader.Open(path);
-        foreach (var entry in reader.Entries())
-        {
-            yield return entry;
-        }
-    }
+    private static string Prefix(DateTimeOffset zero) => zero.UtcDateTime.ToString("yyyyMMdd'T'HHmmssfff", CultureInfo.InvariantCulture);
 
     private JournalWriter Segment(TimeSpan at)
     {
         if (_writer is null || at - _segmentStart >= SegmentLength)
         {
             _writer?.Dispose();
-            _writer = JournalWriter.Create(Path.Combine(_folder, string.Create(CultureInfo.InvariantCulture, $"{Prefix}-{_segment++:D6}.jsonl")), _header);
+            _writer = JournalWriter.Create(Path.Combine(_folder, string.Create(CultureInfo.InvariantCulture, $"{Prefix(_header.Zero)}-{_segment++:D6}.jsonl")), _header);
             _segmentStart = at;
             LetGo();
         }
