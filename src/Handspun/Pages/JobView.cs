@@ -1,0 +1,34 @@
+namespace Handspun.Pages;
+
+/// <summary>One job: the bike, what to heed, and its points with their records.</summary>
+public sealed record JobView
+{
+    /// <summary>The job in addresses.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>The job's number as the shop says it.</summary>
+    public required string Number { get; init; }
+
+    /// <summary>What the job is about.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Year, make and model in one line.</summary>
+    public required string Bike { get; init; }
+
+    /// <summary>More about the bike and the job, label and value, in the order to be shown: odometer, VIN, customer, opened.</summary>
+    public required IReadOnlyList<Fact> Facts { get; init; }
+
+    /// <summary>What must be done before the first spin, one sentence each; may be empty.</summary>
+    public required IReadOnlyList<string> Cautions { get; init; }
+
+    /// <summary>Whether somebody already said that all of it is done.</summary>
+    public required bool CautionsRead { get; init; }
+
+    /// <summary>The points of the plan, in order.</summary>
+    public required IReadOnlyList<PointView> Points { get; init; }
+}
+
+/// <summary>A label and a value.</summary>
+/// <param name="Label">Such as <c>Odometer</c>.</param>
+/// <param name="Value">Such as <c>23 410 mi</c>.</param>
+public sealed record Fact(string Label, string Value);

@@ -1,0 +1,30 @@
+namespace Handspun.Pages;
+
+/// <summary>One measuring point of a job.</summary>
+public sealed record PointView
+{
+    /// <summary>The point in addresses.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>The point's name.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>How to set the gauge up, in a sentence or two; null when there is nothing to say.</summary>
+    public string? How { get; init; }
+
+    /// <summary>What a result is held against; null when no limit is set.</summary>
+    public LimitView? Limit { get; init; }
+
+    /// <summary>Its records, newest first.</summary>
+    public required IReadOnlyList<RecordView> Records { get; init; }
+
+    /// <summary>Whether the bay measures this point at the moment.</summary>
+    public bool IsInBay { get; init; }
+}
+
+/// <summary>A limit as it is shown.</summary>
+/// <param name="Text">With its unit, such as <c>at most 0.0050 in</c>.</param>
+/// <param name="Source">Where it comes from; null when nobody said.</param>
+/// <param name="Confirmed">Whether somebody checked it against the source for this bike.</param>
+/// <param name="ConfirmedBy">Who; null when nobody did.</param>
+public sealed record LimitView(string Text, string? Source, bool Confirmed, string? ConfirmedBy);

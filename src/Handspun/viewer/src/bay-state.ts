@@ -1,0 +1,117 @@
+// What the bay knows, and how each message changes it. Pure: no clock, no page, no network.
+
+import type { Bay, GaugeState, Progress, Result } from './wire';
+
+export type Message =
+  | { readonly kind: 'snapshot'; readonly bay: Bay }
+  | { readonly kind: 'progress'; readonly progress: Progress }
+  | { readonly kind: 'gauge'; readonly gauge: GaugeState }
+  | { readonly kind: 'result'; readonly result: Result };
+
+/** Turns seen at one moment of the gauge's clock. */
+export interface TurnsAt {
+  readonly t: number;
+  readonly turns: number;
+}
+
+export interface BayState {
+  /** Null until the first snapshot. */
+  readonly bay: Bay | null;
+  readonly progress: Progress | null;
+  readonly result: Result | null;
+  readonly gauges: ReadonlyMap<string, GaugeState>;
+  /** The turns of the present or last spin, oldest first. */
+  readonly turnsAt: readonly TurnsAt[];
+  /** The station speaks of something this state does not know: a new snapshot is needed. */
+  readonly stale: boolean;
+}
+
+export const nothingKnown: BayState = {
+  bay: null,
+  progress: null,
+  result: null,
+  gauges: new Map(),
+  turnsAt: [],
+  stale: true,
+};
+
+export function apply(state: BayState, message: Message): BayState {
+  switch (message.kind) {
+    case 'snapshot':
+      return fromSnapshot(state, message.bay);
+    case 'progress':
+      return withProgress(state, message.progress);
+    case 'gauge':
+      return { ...state, gauges: new Map(state.gauges).set(message.gauge.gauge, message.gauge) };
+    case 'result':
+      return withResult(state, message.result);
+  }
+}
+
+/** The gauge that serves the point, as last heard of; null when it is not known. */
+export function gaugeOf(state: BayState): GaugeState | null {
+  const gauge = state.bay?.gauge;
+  return gauge ? (state.gauges.get(gauge) ?? null) : null;
+}
+
+/** What the screen is about. */
+export type Stage = 'unknown' | 'idle' | 'cautions' | 'waiting' | 'turning' | 'working' | 'result';
+
+export function stageOf(state: BayState): Stage {
+  const { bay, progress, result } = state;
+  if (bay === null) return 'unknown';
+  if (bay.job === null || bay.point === null || bay.phase === 'idle') return 'idle';
+  if (progress?.phase === 'turning') return 'turning';
+  if (progress?.phase === 'ended' && result?.capture !== progress.capture) return 'working';
+  if (result !== null) return 'result';
+  return bay.cautions.length > 0 && !bay.cautions_read ? 'cautions' : 'waiting';
+}
+
+function fromSnapshot(state: BayState, bay: Bay): BayState {
+  const sameSpin = bay.progress !== null && bay.progress.capture === state.progress?.capture;
+  return {
+    bay,
+    progress: bay.progress,
+    result: bay.result,
+    gauges: new Map(bay.gauges.map((gauge) => [gauge.gauge, gauge])),
+    turnsAt: sameSpin ? state.turnsAt : noted([], bay.progress),
+    stale: false,
+  };
+}
+
+function withProgress(state: BayState, progress: Progress): BayState {
+  if (progress.phase === 'stood-down') {
+    return progress.capture === (state.progress?.capture ?? state.bay?.capture) ? { ...state, stale: true } : state;
+  }
+  if (!isOurs(state, progress) || state.bay?.phase === 'idle' || state.bay?.gauge !== progress.gauge) {
+    return { ...state, stale: true };
+  }
+  if (isOlder(progress, state.progress)) return state;
+
+  const newSpin = progress.phase === 'turning' && state.progress?.phase !== 'turning';
+  return { ...state, progress, turnsAt: noted(newSpin ? [] : state.turnsAt, progress) };
+}
+
+function withResult(state: BayState, result: Result): BayState {
+  if (!isOurs(state, result)) return state;
+  const isOld = state.result !== null && Date.parse(result.at) < Date.parse(state.result.at);
+  return isOld ? state : { ...state, result };
+}
+
+function isOurs(state: BayState, of: { job: string; point: string }): boolean {
+  return state.bay !== null && state.bay.job === of.job && state.bay.point === of.point;
+}
+
+/** Whether a message tells of an earlier moment of the same capture than what is known. */
+function isOlder(progress: Progress, known: Progress | null): boolean {
+  if (known === null || known.capture !== progress.capture) return false;
+  const order = { waiting: 0, turning: 1, ended: 2, 'stood-down': 2 };
+  if (order[progress.phase] !== order[known.phase]) return order[progress.phase] < order[known.phase];
+  return progress.now !== null && known.now !== null && progress.now < known.now;
+}
+
+function noted(turnsAt: readonly TurnsAt[], progress: Progress | null): readonly TurnsAt[] {
+  if (progress === null || progress.phase === 'waiting' || progress.now === null) return turnsAt;
+  const start = turnsAt.length === 0 && progress.started !== null ? [{ t: progress.started, turns: 0 }] : turnsAt;
+  return [...start, { t: progress.now, turns: progress.turns }];
+}

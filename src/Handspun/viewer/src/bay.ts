@@ -1,0 +1,162 @@
+// The bay screen: puts what is known on the page, at most once a frame.
+
+import { askStation } from './ask-station';
+import { apply, nothingKnown, stageOf, type BayState, type Message } from './bay-state';
+import { agoWords, contactWords, viewOf, type BayView } from './bay-view';
+import { Contact } from './contact';
+import { limitScale } from './limit-scale';
+import { Trace } from './trace';
+import { TraceMemory } from './trace-memory';
+import { traceWindow } from './trace-window';
+import { turnMarks } from './turn-marks';
+import { digits } from './units';
+import type { Bay } from './wire';
+
+const screen = part('bay');
+const memory = new TraceMemory();
+let state: BayState = nothingKnown;
+let trace: Trace | null = null;
+let dirty = false;
+
+const contact = new Contact({
+  message: take,
+  readings: (gauge, batch) => {
+    if (gauge !== state.bay?.gauge) return;
+    memory.push(batch.t, batch.mm, batch.t0);
+    redraw();
+  },
+  changed: redraw,
+});
+
+function take(message: Message): void {
+  const gaugeBefore = state.bay?.gauge;
+  state = apply(state, message);
+  if (message.kind === 'snapshot') {
+    if (gaugeBefore !== state.bay?.gauge) memory.clear();
+    memory.push(message.bay.trace?.t ?? [], message.bay.trace?.mm ?? []);
+  }
+  if (state.stale) void contact.ask();
+  redraw();
+}
+
+function redraw(): void {
+  if (dirty) return;
+  dirty = true;
+  requestAnimationFrame(() => {
+    dirty = false;
+    show();
+  });
+}
+
+function show(): void {
+  const view = viewOf(state);
+  const silentFor = performance.now() - contact.heardAt;
+  const lost = contactWords(contact.connected, silentFor);
+
+  set(screen, 'stage', view.stage);
+  set(screen, 'contact', lost ? 'lost' : 'live');
+  set(screen, 'verdict', view.verdict?.kind ?? '');
+  set(screen, 'gauge', view.gauge?.trouble ? 'trouble' : 'well');
+  put('bay-contact', lost ? `${lost}. What stands here is that old.` : '');
+  put('bay-point', view.point);
+  put('bay-about', view.about);
+  put('bay-phase', view.phase);
+  put('bay-tir', view.tir);
+  put('bay-unit', view.tir ? view.unit : '');
+  put('bay-tir-label', view.tir ? view.tirLabel : '');
+  put('bay-tir-u', view.tirUncertainty);
+  put('bay-turns', view.turns);
+  put('bay-speed', view.speed);
+  put('bay-sentence', view.sentence);
+  put('bay-verdict', view.verdict?.word ?? '');
+  put('bay-limit', view.limit);
+  put('bay-recorded', view.recordedAt ? `Recorded ${agoWords(Date.now() - Date.parse(view.recordedAt))}` : '');
+  list('bay-warnings', view.warnings);
+  list('bay-cautions', view.cautions);
+  showGauge(view);
+  showRule(view);
+  showScale();
+  for (const link of document.querySelectorAll<HTMLAnchorElement>('[data-to-job]')) link.href = view.jobAddress;
+  drawTrace();
+}
+
+function showGauge({ gauge }: BayView): void {
+  put('bay-gauge-title', gauge?.title ?? '');
+  put('bay-gauge-detail', gauge?.trouble ? gauge.detail : '');
+  put('bay-unreadable', gauge?.unreadable ?? '');
+  const now = memory.newestMm;
+  put('bay-reading', gauge && !gauge.trouble && Number.isFinite(now) ? digits(now, state.bay?.unit ?? 'in') : '');
+}
+
+function showRule({ turnsWanted, fraction }: BayView): void {
+  const rule = part('bay-rule');
+  rule.style.setProperty('--fraction', String(fraction));
+  if (rule.dataset['turns'] === String(turnsWanted)) return;
+  rule.dataset['turns'] = String(turnsWanted);
+  rule.style.setProperty('--turns', String(Math.max(1, turnsWanted)));
+  part('bay-rule-numbers').replaceChildren(
+    ...Array.from({ length: turnsWanted }, (_, i) => Object.assign(document.createElement('span'), { textContent: String(i + 1) })),
+  );
+}
+
+function showScale(): void {
+  const stage = stageOf(state);
+  const measured = stage === 'result' ? state.result : stage === 'turning' || stage === 'working' ? state.progress : null;
+  const limit = (stage === 'result' ? state.result?.limit : null) ?? state.bay?.limit ?? null;
+  const scale = limitScale(measured?.tir_mm ?? null, measured?.tir_u95_mm ?? null, limit);
+  const host = part('bay-scale');
+  host.hidden = scale === null;
+  if (scale === null) return;
+  for (const name of ['value', 'from', 'to'] as const) host.style.setProperty(`--${name}`, String(scale[name]));
+  host.style.setProperty('--upper', String(scale.upper ?? 1));
+  host.style.setProperty('--lower', String(scale.lower ?? 0));
+}
+
+function drawTrace(): void {
+  const stage = stageOf(state);
+  if (stage === 'unknown' || stage === 'idle' || stage === 'cautions') return;
+  trace ??= new Trace(part('bay-trace'));
+  trace.draw(memory, traceWindow(state, stage, memory.newest), turnMarks(state.turnsAt), state.bay?.unit ?? 'in');
+}
+
+async function press(button: HTMLButtonElement): Promise<void> {
+  const { method, address } = button.dataset;
+  const measure = address === '/api/v1/bay/point' && method === 'POST';
+  const body = measure ? { job: state.bay?.job, point: state.bay?.point, cautions_read: true } : undefined;
+  button.disabled = true;
+  const answer = await askStation<Bay | null>(method === 'DELETE' ? 'DELETE' : 'POST', address ?? '', body);
+  button.disabled = false;
+  put('bay-answer', answer.ok ? '' : answer.sentence);
+  void contact.ask();
+}
+
+function part(id: string): HTMLElement {
+  const found = document.querySelector<HTMLElement>(`[data-testid="${id}"]`);
+  if (!found) throw new Error(`The page has no part named ${id}.`);
+  return found;
+}
+
+/** Writes only what changed: a screen reader is not told the same thing again. */
+function put(id: string, text: string): void {
+  const place = part(id);
+  if (place.textContent !== text) place.textContent = text;
+}
+
+function set(place: HTMLElement, name: string, value: string): void {
+  if (place.dataset[name] !== value) place.dataset[name] = value;
+}
+
+function list(id: string, sentences: readonly string[]): void {
+  const place = part(id);
+  const key = sentences.join('\n');
+  if (place.dataset['key'] === key) return;
+  place.dataset['key'] = key;
+  place.replaceChildren(...sentences.map((text) => Object.assign(document.createElement('li'), { textContent: text })));
+}
+
+for (const button of document.querySelectorAll<HTMLButtonElement>('button[data-address]')) {
+  button.addEventListener('click', () => void press(button));
+}
+setInterval(redraw, 500);
+void contact.start();
+show();

@@ -1,0 +1,27 @@
+// The job page's buttons: measure a point, let another record count.
+
+import { askStation } from './ask-station';
+
+/** Buttons say in `data-post` where to, in `data-body` what, and in `data-then` where to go afterwards. */
+document.addEventListener('click', (event) => {
+  const button = event.target instanceof Element ? event.target.closest<HTMLButtonElement>('button[data-post]') : null;
+  if (button) void press(button);
+});
+
+async function press(button: HTMLButtonElement): Promise<void> {
+  const { post, body, then } = button.dataset;
+  button.disabled = true;
+  const answer = await askStation('POST', post ?? '', body ? (JSON.parse(body) as unknown) : undefined);
+  if (answer.ok) {
+    if (then) location.assign(then);
+    else location.reload();
+    return;
+  }
+  button.disabled = false;
+  const place = button.closest('[data-answers]')?.querySelector<HTMLElement>('[data-answer]');
+  if (place) {
+    place.textContent = answer.sentence;
+    place.hidden = false;
+    place.scrollIntoView({ block: 'nearest' });
+  }
+}
