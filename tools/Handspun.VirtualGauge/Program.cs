@@ -1,1 +1,44 @@
-Console.WriteLine("Handspun");
+using System.CommandLine;
+using Handspun.Simulation;
+using Handspun.VirtualGauge;
+using Handspun.VirtualGauge.Shaft;
+using Handspun.VirtualGauge.Wires;
+
+var link = new Option<string?>("--link") { Description = "Keep a symbolic link of this name to the serial device, so that its name stays when it is unplugged and plugged again." };
+var tcp = new Option<int?>("--tcp") { Description = "Send on this loopback TCP port instead of a pseudo-terminal; 0 lets the system choose." };
+var tir = new Option<double>("--tir-mm") { Description = "Total indicated runout of the shaft, in millimetres.", DefaultValueFactory = _ => 0.08 };
+var harmonics = new Option<int>("--harmonics") { Description = "Waves that the shape of the shaft is made of.", DefaultValueFactory = _ => 3 };
+var seed = new Option<int>("--seed") { Description = "The same seed gives the same shaft, noise and hand.", DefaultValueFactory = _ => 1 };
+var rate = new Option<double>("--rate") { Description = "Readings a second.", DefaultValueFactory = _ => 50 };
+var turns = new Option<double>("--turns") { Description = "Turns that the hand makes each time.", DefaultValueFactory = _ => 3.6 };
+var speed = new Option<double>("--turns-per-second") { Description = "How fast the hand turns.", DefaultValueFactory = _ => 0.6 };
+var every = new Option<double?>("--turn-every") { Description = "Turn by itself every so many seconds; without it the hand waits for the word 'turn' on the standard input." };
+var inch = new Option<bool>("--inch") { Description = "Set the gauge to inches." };
+var noise = new Option<double>("--noise-um") { Description = "Standard deviation of the indicator's noise, in micrometres.", DefaultValueFactory = _ => 0.5 };
+
+var root = new RootCommand("A gauge that is not there: sends text lines of an indicator on a shaft that a hand turns, over a real serial device.")
+{
+    link, tcp, tir, harmonics, seed, rate, turns, speed, every, inch, noise,
+};
+root.SetAction(async (parsed, stopping) =>
+{
+    var shape = ShaftShape.WithTir(parsed.GetValue(tir), parsed.GetValue(seed), parsed.GetValue(harmonics));
+    var indicator = new Indicator
+    {
+        NoiseMicrometres = parsed.GetValue(noise),
+        ResolutionMillimetres = parsed.GetValue(inch) ? 0.00127 : 0.001,   // 0.00005 in
+    };
+    var pace = new GaugePace
+    {
+        Hertz = parsed.GetValue(rate),
+        Turns = parsed.GetValue(turns),
+        TurnsPerSecond = parsed.GetValue(speed),
+        TurnEvery = parsed.GetValue(every) is { } seconds ? TimeSpan.FromSeconds(seconds) : null,
+    };
+    var tcpPort = parsed.GetValue(tcp) ?? (OperatingSystem.IsWindows() ? 0 : null);
+    IWire Plug() => tcpPort is { } port ? new TcpOutlet(port) : new PseudoTerminal(parsed.GetValue(link));
+    await new VirtualGauge(new ShaftUnderIndicator(shape, indicator, parsed.GetValue(inch), parsed.GetValue(seed)), Plug, pace, TimeProvider.System)
+        .RunAsync(Console.In, Console.Out, stopping);
+    return 0;
+});
+return await root.Parse(args).InvokeAsync();

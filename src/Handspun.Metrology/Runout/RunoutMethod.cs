@@ -1,9 +1,45 @@
+using Handspun.Metrology.Fitting;
+using Handspun.Metrology.Runout.Rotation;
+
 namespace Handspun.Metrology.Runout;
 
 /// <summary>The runout of a shaft that a hand turns, from an indicator's readings alone or with an index, marks or an encoder.</summary>
 public static class RunoutMethod
 {
+    // A pulse is a narrow slot in a disc and a few milliseconds of travel through the machine.
+    private const double IndexDoubtTurns = 0.003;
+
     /// <summary>Measures the runout. The same for a finished capture, a replayed one, and one that still goes on.</summary>
-    public static RunoutResult Measure(RotationCapture capture, GaugeTraits gauge, RunoutSettings settings) =>
-        throw new NotImplementedException();
+    public static RunoutResult Measure(RotationCapture capture, GaugeTraits gauge, RunoutSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(capture);
+        ArgumentNullException.ThrowIfNull(gauge);
+        ArgumentNullException.ThrowIfNull(settings);
+        var readings = capture.Millimetres.Length;
+        if (CaptureCheck.Fault(capture) is { } fault)
+        {
+            return new() { Status = RunoutStatus.Rejected, Readings = readings, Missing = fault };
+        }
+
+        var trace = Trace.Of(capture.Seconds.Span, capture.Millimetres.Span, gauge.Resolution.Millimetres);
+        if (trace.Seconds.Length < CaptureCheck.FewestReadings)
+        {
+            return RunoutAnswer.TooShort(readings, trace, 0);
+        }
+
+        var found = capture.EncoderSeconds.Length > 1
+            ? EncoderSearch.Find(trace, capture)
+            : AngleSearch.Find(trace, Anchors(capture, trace));
+        return found.Fit is { } fit && fit.TurnsSeen >= RunoutAnswer.FewestTurns
+            ? RunoutAnswer.Measured(capture, gauge, settings, trace, fit)
+            : RunoutAnswer.TooShort(readings, trace, found.TurnsSeen);
+    }
+
+    private static AngleAnchor[] Anchors(RotationCapture capture, Trace trace)
+    {
+        var pulses = capture.IndexSeconds.ToArray();
+        return [.. pulses
+            .Select((time, i) => new AngleAnchor(time, i * capture.TurnsPerIndex, IndexDoubtTurns))
+            .Where(anchor => anchor.Seconds >= trace.Seconds[0] && anchor.Seconds <= trace.Seconds[^1])];
+    }
 }

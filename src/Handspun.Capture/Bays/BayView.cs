@@ -1,0 +1,10 @@
+using Handspun.Capture.Progress;
+
+namespace Handspun.Capture.Bays;
+
+/// <summary>A bay at one moment, for a screen that opens now.</summary>
+/// <param name="Task">What it measures; null where it is idle.</param>
+/// <param name="Progress">How far it has come; null where it is idle.</param>
+/// <param name="TraceSeconds">Times of the newest readings of its gauge, on the gauge clock.</param>
+/// <param name="TraceMillimetres">The readings.</param>
+public sealed record BayView(BayTask? Task, CaptureProgress? Progress, IReadOnlyList<double> TraceSeconds, IReadOnlyList<double> TraceMillimetres);

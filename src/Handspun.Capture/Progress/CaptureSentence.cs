@@ -1,0 +1,35 @@
+using System.Globalization;
+using Handspun.Capture.Bays;
+using Handspun.Metrology.Runout;
+
+namespace Handspun.Capture.Progress;
+
+/// <summary>What the hand on the wheel is told.</summary>
+internal static class CaptureSentence
+{
+    private const double FewestReadingsPerTurn = 12;   // fewer, and 3.4 % of the amplitude can hide between two readings: 1 - cos(180°/12)
+
+    public static string Waiting(string? afterwards) => afterwards ?? "Turn the wheel by hand, slowly and evenly. The capture starts by itself.";
+
+    public static string Touched => "The shaft moved and stopped. Turn the wheel by hand, slowly and evenly.";
+
+    public static string Turning(BayTask task, RunoutResult? soFar, double readingsPerSecond)
+    {
+        if (soFar is null || soFar.Turns <= 0)
+        {
+            return "Turning. Keep on, slowly and evenly.";
+        }
+
+        if (soFar.TurnsPerSecond > 0 && readingsPerSecond / soFar.TurnsPerSecond < FewestReadingsPerTurn)
+        {
+            var seconds = FewestReadingsPerTurn / readingsPerSecond;
+            return string.Create(CultureInfo.InvariantCulture, $"Turn slower: this gauge needs at least {seconds:0.0} seconds a turn.");
+        }
+
+        return string.Create(CultureInfo.InvariantCulture, $"Keep turning: {Math.Min(soFar.Turns, task.TurnsWanted):0.0} of {task.TurnsWanted:0.#} turns.");
+    }
+
+    public static string GaugeGone => "The gauge is gone: plug it in again and keep turning.";
+
+    public static string Ended => "Enough. Stop turning.";
+}

@@ -1,0 +1,26 @@
+namespace Handspun.Gauges.Journal;
+
+/// <summary>A line of a journal after the first: bytes that came in, or something that happened to the link.</summary>
+/// <param name="At">When, on the gauge clock.</param>
+public abstract record JournalEntry(TimeSpan At)
+{
+    /// <summary>The port was opened.</summary>
+    public const string LinkOpened = "link-open";
+
+    /// <summary>The port was lost.</summary>
+    public const string LinkLost = "link-lost";
+
+    /// <summary>The capture ended here; the detail says why.</summary>
+    public const string CaptureEnded = "end";
+
+    /// <summary>Bytes as they came in.</summary>
+    /// <param name="At">When they arrived.</param>
+    /// <param name="Bytes">The bytes.</param>
+    public sealed record Chunk(TimeSpan At, ReadOnlyMemory<byte> Bytes) : JournalEntry(At);
+
+    /// <summary>Something that happened.</summary>
+    /// <param name="At">When.</param>
+    /// <param name="Name">One of the names above.</param>
+    /// <param name="Detail">More, where there is more.</param>
+    public sealed record Event(TimeSpan At, string Name, string? Detail) : JournalEntry(At);
+}

@@ -1,0 +1,69 @@
+using System.Text;
+
+namespace Handspun.Gauges.Journal;
+
+/// <summary>A journal, or a line of it, that cannot be read.</summary>
+public sealed class JournalException(string message, Exception? inner = null) : Exception(message, inner);
+
+/// <summary>Reads a journal, also one that is still being written.</summary>
+/// <remarks>A last line that was torn off by a crash is not an error: it is passed over and told by <see cref="Torn"/>.</remarks>
+public sealed class JournalReader : IDisposable
+{
+    private readonly StreamReader _text;
+    private readonly string _path;
+    private int _line = 1;
+
+    private JournalReader(StreamReader text, string path, JournalHeader header) => (_text, _path, Header) = (text, path, header);
+
+    /// <summary>The first line.</summary>
+    public JournalHeader Header { get; }
+
+    /// <summary>Whether the last line was torn off. Known when all entries were read.</summary>
+    public bool Torn { get; private set; }
+
+    /// <summary>Opens a journal.</summary>
+    /// <exception cref="JournalException">Its first line is not a journal's.</exception>
+    public static JournalReader Open(string path)
+    {
+        var text = new StreamReader(new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete), Encoding.UTF8);
+        try
+        {
+            return new(text, path, JournalLines.ReadHeader(text.ReadLine() ?? ""));
+        }
+        catch (FormatException e)
+        {
+            text.Dispose();
+            throw new JournalException($"{Path.GetFileName(path)}, line 1: {e.Message}.", e);
+        }
+    }
+
+    /// <summary>The entries that have not been read yet, in order.</summary>
+    /// <exception cref="JournalException">A line in the middle is not an entry.</exception>
+    public IEnumerable<JournalEntry> Entries()
+    {
+        while (_text.ReadLine() is { } line)
+        {
+            _line++;
+            JournalEntry entry;
+            try
+            {
+                entry = JournalLines.ReadEntry(line);
+            }
+            catch (FormatException e)
+            {
+                Torn = _text.Peek() < 0;
+                if (Torn)
+                {
+                    yield break;
+                }
+
+                throw new JournalException($"{Path.GetFileName(_path)}, line {_line}: {e.Message}.", e);
+            }
+
+            yield return entry;
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => _text.Dispose();
+}

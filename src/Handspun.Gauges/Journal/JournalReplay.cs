@@ -1,0 +1,49 @@
+using System.Buffers;
+using Handspun.Gauges.Decoding;
+using Handspun.Gauges.Profiles;
+using Handspun.Gauges.Readings;
+
+namespace Handspun.Gauges.Journal;
+
+/// <summary>The readings of a journal, decoded again from its bytes.</summary>
+/// <param name="Header">What the journal is of.</param>
+/// <param name="Readings">The readings of the capture, lead-in left out.</param>
+/// <param name="Unreadable">Frames that held no reading.</param>
+/// <param name="Torn">Whether the last line was torn off.</param>
+/// <param name="Ended">Why the capture ended; null where the journal does not say.</param>
+public sealed record JournalReplay(JournalHeader Header, IReadOnlyList<Reading> Readings, long Unreadable, bool Torn, string? Ended)
+{
+    /// <summary>Decodes a journal with the profile that stands in it.</summary>
+    /// <exception cref="JournalException">The journal cannot be read.</exception>
+    /// <exception cref="ProfileException">Its profile does not hold.</exception>
+    public static JournalReplay Read(string path)
+    {
+        using var journal = JournalReader.Open(path);
+        var profile = ProfileReader.Read(journal.Header.Profile, journal.Header.ProfileText);
+        var decoder = new ReadingDecoder(profile);
+        var readings = new List<Reading>();
+        byte[] left = [];
+        string? ended = null;
+        foreach (var entry in journal.Entries())
+        {
+            switch (entry)
+            {
+                case JournalEntry.Chunk chunk:
+                    var pending = new ReadOnlySequence<byte>([.. left, .. chunk.Bytes.Span]);
+                    decoder.Decode(ref pending, chunk.At, readings);
+                    left = pending.ToArray();
+                    break;
+                case JournalEntry.Event { Name: JournalEntry.LinkOpened }:
+                    left = [];
+                    decoder.LinkOpened(entry.At);
+                    break;
+                case JournalEntry.Event { Name: JournalEntry.CaptureEnded } end:
+                    ended = end.Detail;
+                    break;
+            }
+        }
+
+        var from = journal.Header.From ?? TimeSpan.MinValue;
+        return new(journal.Header, readings.FindAll(reading => reading.At >= from), decoder.Unreadable, journal.Torn, ended);
+    }
+}

@@ -1,0 +1,68 @@
+using System.Buffers;
+
+namespace Handspun.Gauges.Journal;
+
+/// <summary>Appends to one journal file. What was appended is with the operating system at once, and on the disk after <see cref="Sync"/>.</summary>
+/// <remarks>One writer for a file; <see cref="Sync"/> may be called from another thread and does not hold the appending up.</remarks>
+public sealed class JournalWriter : IDisposable
+{
+    private readonly Microsoft.Win32.SafeHandles.SafeFileHandle _file;
+    private readonly ArrayBufferWriter<byte> _line = new(256);
+    private int _unsynced;
+
+    private JournalWriter(Microsoft.Win32.SafeHandles.SafeFileHandle file) => _file = file;
+
+    /// <summary>Bytes written so far.</summary>
+    public long Length { get; private set; }
+
+    /// <summary>Makes a new journal.</summary>
+    /// <exception cref="IOException">A file of that name exists, or the disk does not take it.</exception>
+    public static JournalWriter Create(string path, JournalHeader header)
+    {
+        var writer = new JournalWriter(File.OpenHandle(path, FileMode.CreateNew, FileAccess.Write, FileShare.Read));
+        JournalLines.WriteHeader(writer._line, header);
+        writer.Write();
+        return writer;
+    }
+
+    /// <summary>Appends bytes as they came in.</summary>
+    public void Append(TimeSpan at, in ReadOnlySequence<byte> bytes)
+    {
+        JournalLines.WriteChunk(_line, at, bytes);
+        Write();
+    }
+
+    /// <summary>Appends something that happened.</summary>
+    public void AppendEvent(TimeSpan at, string name, string? detail = null)
+    {
+        JournalLines.WriteEvent(_line, at, name, detail);
+        Write();
+    }
+
+    /// <summary>Waits until all that was appended is on the disk.</summary>
+    public void Sync()
+    {
+        if (Interlocked.Exchange(ref _unsynced, 0) == 1)
+        {
+            RandomAccess.FlushToDisk(_file);
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        if (!_file.IsClosed)
+        {
+            Sync();
+            _file.Dispose();
+        }
+    }
+
+    private void Write()
+    {
+        RandomAccess.Write(_file, _line.WrittenSpan, Length);
+        Length += _line.WrittenCount;
+        _line.ResetWrittenCount();
+        Volatile.Write(ref _unsynced, 1);
+    }
+}

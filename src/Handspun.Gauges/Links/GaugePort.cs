@@ -1,0 +1,57 @@
+using System.Globalization;
+
+namespace Handspun.Gauges.Links;
+
+/// <summary>Where a gauge is plugged in: a serial device (<c>/dev/ttyUSB0</c>, <c>COM3</c>) or a serial-device server (<c>tcp://host:port</c>).</summary>
+public abstract record GaugePort
+{
+    private const string TcpScheme = "tcp://";
+
+    private GaugePort()
+    {
+    }
+
+    /// <summary>Reads a port as it stands on the command line or in a file.</summary>
+    /// <returns>False where it is neither a device nor <c>tcp://host:port</c>.</returns>
+    public static bool TryParse(string? text, out GaugePort? port)
+    {
+        port = null;
+        if (string.IsNullOrWhiteSpace(text))
+        {
+            return false;
+        }
+
+        if (!text.StartsWith(TcpScheme, StringComparison.OrdinalIgnoreCase))
+        {
+            port = text.Contains("://", StringComparison.Ordinal) ? null : new Serial(text);
+            return port is not null;
+        }
+
+        var address = text[TcpScheme.Length..].TrimEnd('/');
+        var colon = address.LastIndexOf(':');
+        if (colon <= 0 || !ushort.TryParse(address[(colon + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out var number) || number == 0)
+        {
+            return false;
+        }
+
+        port = new Tcp(address[..colon].Trim('[', ']'), number);
+        return true;
+    }
+
+    /// <summary>A serial device, named as the operating system names it.</summary>
+    /// <param name="Device">Its path or name.</param>
+    public sealed record Serial(string Device) : GaugePort
+    {
+        /// <inheritdoc/>
+        public override string ToString() => Device;
+    }
+
+    /// <summary>A TCP address that passes on the bytes of a serial line.</summary>
+    /// <param name="Host">Name or address.</param>
+    /// <param name="Number">TCP port, 1 to 65535.</param>
+    public sealed record Tcp(string Host, int Number) : GaugePort
+    {
+        /// <inheritdoc/>
+        public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{TcpScheme}{Host}:{Number}");
+    }
+}

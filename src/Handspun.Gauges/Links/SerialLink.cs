@@ -1,0 +1,83 @@
+using System.IO.Pipelines;
+using System.IO.Ports;
+
+namespace Handspun.Gauges.Links;
+
+/// <summary>A gauge on a serial port.</summary>
+/// <remarks>
+/// When the cable is pulled out the pending read throws while the port still calls itself open, and a further call may
+/// hang: so after the first trouble the port is only ever disposed, away from the caller, with a time limit.
+/// </remarks>
+internal sealed class SerialLink : IGaugeLink
+{
+    private static readonly TimeSpan OpeningPatience = TimeSpan.FromSeconds(5);
+    private static readonly TimeSpan ClosingPatience = TimeSpan.FromSeconds(1);
+
+    private readonly SerialPort _port;
+    private readonly TimeProvider _time;
+
+    private SerialLink(SerialPort port, TimeProvider time)
+    {
+        _port = port;
+        _time = time;
+        Input = PipeReader.Create(port.BaseStream, new StreamPipeReaderOptions(leaveOpen: true));
+    }
+
+    public PipeReader Input { get; }
+
+    public static async Task<IGaugeLink> OpenAsync(GaugePort.Serial port, LinkSettings settings, TimeProvider time, CancellationToken cancellationToken)
+    {
+        var serial = new SerialPort(port.Device, settings.Baud, settings.Parity, settings.DataBits, settings.StopBits);
+        var opening = Task.Run(serial.Open, CancellationToken.None);   // Open blocks, and on a sick driver for long
+        try
+        {
+            await opening.WaitAsync(OpeningPatience, time, cancellationToken);
+            SetPowerLines(serial, settings);
+            return new SerialLink(serial, time);
+        }
+        catch (Exception e)
+        {
+            await CloseAsync(serial, time);
+            if (e is OperationCanceledException)
+            {
+                throw;
+            }
+
+            throw SerialTrouble.Explain(port, e);
+        }
+    }
+
+    public async ValueTask DisposeAsync() => await CloseAsync(_port, _time);
+
+    private static async Task CloseAsync(SerialPort port, TimeProvider time)
+    {
+        try
+        {
+            await Task.Run(port.Dispose, CancellationToken.None).WaitAsync(ClosingPatience, time);
+        }
+        catch (Exception e) when (e is IOException or TimeoutException or UnauthorizedAccessException or ObjectDisposedException or InvalidOperationException)
+        {
+            // A port whose device is gone may refuse to close; there is nothing more to release here.
+        }
+    }
+
+    private static void SetPowerLines(SerialPort port, LinkSettings settings)
+    {
+        try
+        {
+            if (settings.DataTerminalReady is { } ready)
+            {
+                port.DtrEnable = ready;
+            }
+
+            if (settings.RequestToSend is { } request)
+            {
+                port.RtsEnable = request;
+            }
+        }
+        catch (IOException)
+        {
+            // A line without modem lines (a pseudo-terminal) has none to set.
+        }
+    }
+}

@@ -1,0 +1,46 @@
+using System.IO.Pipelines;
+using System.Net.Sockets;
+
+namespace Handspun.Gauges.Links;
+
+/// <summary>A gauge behind a serial-device server.</summary>
+internal sealed class TcpLink : IGaugeLink
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(3);
+
+    private readonly TcpClient _client;
+
+    private TcpLink(TcpClient client)
+    {
+        _client = client;
+        Input = PipeReader.Create(client.GetStream());
+    }
+
+    public PipeReader Input { get; }
+
+    public static async Task<IGaugeLink> OpenAsync(GaugePort.Tcp port, TimeProvider time, CancellationToken cancellationToken)
+    {
+        var client = new TcpClient { NoDelay = true };
+        try
+        {
+            await client.ConnectAsync(port.Host, port.Number, cancellationToken).AsTask().WaitAsync(Patience, time, cancellationToken);
+            return new TcpLink(client);
+        }
+        catch (Exception e) when (e is SocketException or TimeoutException)
+        {
+            client.Dispose();
+            throw new LinkUnavailableException(LinkFault.Absent, $"Nothing answers at {port}: check that the gauge's network adapter is on and reachable.", e);
+        }
+        catch
+        {
+            client.Dispose();
+            throw;
+        }
+    }
+
+    public ValueTask DisposeAsync()
+    {
+        _client.Dispose();
+        return ValueTask.CompletedTask;
+    }
+}

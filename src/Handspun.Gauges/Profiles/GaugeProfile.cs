@@ -1,0 +1,53 @@
+using Handspun.Gauges.Decoding;
+using Handspun.Gauges.Links;
+using Handspun.Gauges.Readings;
+
+namespace Handspun.Gauges.Profiles;
+
+/// <summary>How one kind of gauge talks: link, frame, value. Described by what goes over the wire.</summary>
+public sealed record GaugeProfile
+{
+    /// <summary>The profile's name, the same as its file's: lower-case letters, digits and hyphens.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>One line that says what goes over the wire.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>How the serial line is set.</summary>
+    public LinkSettings Link { get; init; } = new();
+
+    /// <summary>How a frame becomes a number.</summary>
+    public required TextLineFormat Frame { get; init; }
+
+    /// <summary>What the numbers are worth.</summary>
+    public GaugeAccuracy Accuracy { get; init; } = new();
+
+    /// <summary>The profile file as it was read; goes into every journal, so that a journal needs no other file to be replayed.</summary>
+    public string Text { get; init; } = "";
+
+    /// <summary>A codec for one link.</summary>
+    public IGaugeCodec CreateCodec() => new TextLineCodec(Frame.Unit, Frame.LongestLine, Frame.Inverted);
+}
+
+/// <summary>Text lines with one number each.</summary>
+public sealed record TextLineFormat
+{
+    /// <summary>The unit of a line that names none.</summary>
+    public GaugeUnit Unit { get; init; } = GaugeUnit.Millimetre;
+
+    /// <summary>Bytes in the longest line, 8 to 256.</summary>
+    public int LongestLine { get; init; } = 64;
+
+    /// <summary>Whether the gauge counts plunger in as negative.</summary>
+    public bool Inverted { get; init; }
+}
+
+/// <summary>What a gauge's maker states of its values; in millimetres, zero where it is not known.</summary>
+public sealed record GaugeAccuracy
+{
+    /// <summary>The smallest step that it shows.</summary>
+    public double ResolutionMillimetres { get; init; }
+
+    /// <summary>The largest error of the indication, ± this much.</summary>
+    public double ErrorLimitMillimetres { get; init; }
+}

@@ -1,0 +1,84 @@
+using System.IO.Ports;
+using Handspun.Gauges.Links;
+using Handspun.Gauges.Readings;
+using Tomlyn;
+using Tomlyn.Model;
+
+namespace Handspun.Gauges.Profiles;
+
+/// <summary>Reads a profile from TOML and tells all that is wrong with it at once.</summary>
+public static class ProfileReader
+{
+    /// <summary>Reads a profile.</summary>
+    /// <param name="name">The name of the file without its ending.</param>
+    /// <param name="toml">Its text.</param>
+    /// <exception cref="ProfileException">It is not TOML, or a key or value is wrong.</exception>
+    public static GaugeProfile Read(string name, string toml)
+    {
+        TomlTable table;
+        try
+        {
+            table = TomlSerializer.Deserialize<TomlTable>(toml) ?? [];
+        }
+        catch (TomlException e)
+        {
+            throw new ProfileException([$"Profile '{name}' is not TOML: {e.Message}"]);
+        }
+
+        var problems = new List<string>();
+        var root = new ProfileSection(name, "", table, problems);
+        var title = root.Text("title", name);
+        var link = ReadLink(root.Section("link"));
+        var frame = ReadFrame(root.Section("frame"));
+        var accuracy = ReadAccuracy(root.Section("value"));
+        root.RefuseTheRest();
+        return problems.Count == 0
+            ? new GaugeProfile { Name = name, Title = title, Link = link, Frame = frame, Accuracy = accuracy, Text = toml }
+            : throw new ProfileException(problems);
+    }
+
+    private static LinkSettings ReadLink(ProfileSection section)
+    {
+        var settings = new LinkSettings
+        {
+            Baud = section.Whole("baud", 9600, 110, 4_000_000),
+            DataBits = section.Whole("data_bits", 8, 5, 8),
+            Parity = section.Choice("parity", "none", new Dictionary<string, Parity>
+            {
+                ["none"] = Parity.None, ["even"] = Parity.Even, ["odd"] = Parity.Odd, ["mark"] = Parity.Mark, ["space"] = Parity.Space,
+            }),
+            StopBits = section.Choice("stop_bits", "1", new Dictionary<string, StopBits>
+            {
+                ["1"] = StopBits.One, ["1.5"] = StopBits.OnePointFive, ["2"] = StopBits.Two,
+            }),
+            DataTerminalReady = section.Switch("dtr"),
+            RequestToSend = section.Switch("rts"),
+        };
+        section.RefuseTheRest();
+        return settings;
+    }
+
+    private static TextLineFormat ReadFrame(ProfileSection section)
+    {
+        section.Choice("kind", "text-line", new Dictionary<string, string> { ["text-line"] = "" });
+        var format = new TextLineFormat
+        {
+            Unit = section.Choice("unit", "mm", new Dictionary<string, GaugeUnit> { ["mm"] = GaugeUnit.Millimetre, ["in"] = GaugeUnit.Inch }),
+            LongestLine = section.Whole("longest_line", 64, 8, 256),
+            Inverted = section.Switch("inverted") ?? false,
+        };
+        section.RefuseTheRest();
+        return format;
+    }
+
+    private static GaugeAccuracy ReadAccuracy(ProfileSection section)
+    {
+        var accuracy = new GaugeAccuracy
+        {
+            ResolutionMillimetres = section.Number("resolution_mm", 0, 0, 1),
+            ErrorLimitMillimetres = section.Number("error_limit_mm", 0, 0, 10),
+        };
+        section.RefuseTheRest();
+        return accuracy;
+    }
+}

@@ -1,0 +1,82 @@
+using System.Globalization;
+using Tomlyn.Model;
+
+namespace Handspun.Gauges.Profiles;
+
+/// <summary>One table of a profile: each key is asked for once, and what nobody asked for is a problem.</summary>
+internal sealed class ProfileSection(string profile, string path, TomlTable table, List<string> problems)
+{
+    private readonly HashSet<string> _asked = [];
+
+    public ProfileSection Section(string key)
+    {
+        var value = Take(key);
+        if (value is not (null or TomlTable))
+        {
+            Complain(key, "is a table: write it as [" + path + key + "]");
+        }
+
+        return new(profile, path + key + ".", value as TomlTable ?? [], problems);
+    }
+
+    public string Text(string key, string otherwise) => Take(key) switch
+    {
+        null => otherwise,
+        string text when text.Length > 0 => text,
+        _ => Complain(key, "is a text in quotes", otherwise),
+    };
+
+    public int Whole(string key, int otherwise, int least, int most) => Take(key) switch
+    {
+        null => otherwise,
+        long number when number >= least && number <= most => (int)number,
+        _ => Complain(key, string.Create(CultureInfo.InvariantCulture, $"is a whole number from {least} to {most}"), otherwise),
+    };
+
+    public double Number(string key, double otherwise, double least, double most)
+    {
+        var value = Take(key);
+        var number = value is long whole ? whole : value as double?;
+        return value is null ? otherwise
+            : number >= least && number <= most ? number.Value
+            : Complain(key, string.Create(CultureInfo.InvariantCulture, $"is a number from {least} to {most}"), otherwise);
+    }
+
+    public bool? Switch(string key) => Take(key) switch
+    {
+        null => null,
+        bool on => on,
+        _ => Complain(key, "is true or false", (bool?)null),
+    };
+
+    public T Choice<T>(string key, string otherwise, IReadOnlyDictionary<string, T> choices)
+    {
+        var value = Take(key) ?? otherwise;
+        var word = Convert.ToString(value, CultureInfo.InvariantCulture) ?? "";
+        return choices.TryGetValue(word, out var chosen)
+            ? chosen
+            : Complain(key, "is one of " + string.Join(", ", choices.Keys), choices[otherwise]);
+    }
+
+    public void RefuseTheRest()
+    {
+        foreach (var key in table.Keys.Where(key => !_asked.Contains(key)))
+        {
+            problems.Add($"Profile '{profile}': there is no key '{path}{key}'; known here: {string.Join(", ", _asked.Order(StringComparer.Ordinal))}.");
+        }
+    }
+
+    private object? Take(string key)
+    {
+        _asked.Add(key);
+        return table.TryGetValue(key, out var value) ? value : null;
+    }
+
+    private void Complain(string key, string rule) => problems.Add($"Profile '{profile}': '{path}{key}' {rule}.");
+
+    private T Complain<T>(string key, string rule, T otherwise)
+    {
+        Complain(key, rule);
+        return otherwise;
+    }
+}

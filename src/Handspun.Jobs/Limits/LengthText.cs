@@ -1,0 +1,63 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Handspun.Metrology.Quantities;
+
+namespace Handspun.Jobs.Limits;
+
+/// <summary>The unit in which a shop reads and writes lengths.</summary>
+public enum LengthUnit
+{
+    /// <summary>Inches, in ten-thousandths.</summary>
+    Inch,
+
+    /// <summary>Millimetres, in thousandths.</summary>
+    Millimetre,
+}
+
+/// <summary>Lengths as people write them.</summary>
+public static partial class LengthText
+{
+    /// <summary>What to say to a length without a unit or without a number.</summary>
+    public const string HowToWrite = "Give the length with its unit, such as '0.005 in' or '0.127 mm'.";
+
+    /// <summary>Reads a length with its unit: <c>0.005 in</c>, <c>0,127 mm</c>, <c>.005"</c>.</summary>
+    /// <returns>False where the number or the unit is missing.</returns>
+    public static bool TryParse(string? text, out Length length)
+    {
+        length = default;
+        var match = Shape().Match(text ?? "");
+        if (!match.Success || !double.TryParse(match.Groups["number"].Value.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number))
+        {
+            return false;
+        }
+
+        length = match.Groups["unit"].Value.Equals("mm", StringComparison.OrdinalIgnoreCase) ? Length.FromMillimetres(number) : Length.FromInches(number);
+        return true;
+    }
+
+    /// <summary>Writes a length: four decimals of an inch, or three of a millimetre, with the unit.</summary>
+    public static string Of(Length length, LengthUnit unit) => $"{Number(length, unit)} {Symbol(unit)}";
+
+    /// <summary>Writes a length without its unit.</summary>
+    public static string Number(Length length, LengthUnit unit) => unit == LengthUnit.Inch
+        ? length.Inches.ToString("0.0000", CultureInfo.InvariantCulture)
+        : length.Millimetres.ToString("0.000", CultureInfo.InvariantCulture);
+
+    /// <summary>Writes an uncertainty without its unit, rounded up so that it never looks smaller than it is.</summary>
+    public static string UncertaintyNumber(Length length, LengthUnit unit)
+    {
+        var (value, step) = unit == LengthUnit.Inch ? (length.Inches, 1e-4) : (length.Millimetres, 1e-3);
+        var rounded = Math.Ceiling(value / step - 1e-6) * step;
+        return rounded.ToString(unit == LengthUnit.Inch ? "0.0000" : "0.000", CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>Writes a value with its expanded uncertainty.</summary>
+    public static string WithUncertainty(Length value, Length uncertainty, LengthUnit unit) =>
+        $"{Number(value, unit)} {Symbol(unit)} ± {UncertaintyNumber(uncertainty, unit)} {Symbol(unit)}";
+
+    /// <summary>The unit's symbol.</summary>
+    public static string Symbol(LengthUnit unit) => unit == LengthUnit.Inch ? "in" : "mm";
+
+    [GeneratedRegex("""^\s*(?<number>\d{0,6}[.,]?\d{1,9})\s*(?<unit>mm|in|inch|")\s*$""", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Shape();
+}

@@ -1,0 +1,33 @@
+using Handspun.Metrology.Decision;
+using Handspun.Metrology.Quantities;
+
+namespace Handspun.Jobs.Limits;
+
+/// <summary>What a result is held against, with its source and who confirmed it.</summary>
+/// <remarks>At least one bound is there; the lower is below the upper.</remarks>
+public sealed record Limit
+{
+    /// <summary>The smallest value allowed, in millimetres; null where there is no lower bound.</summary>
+    public double? LowerMillimetres { get; init; }
+
+    /// <summary>The largest value allowed, in millimetres; null where there is no upper bound.</summary>
+    public double? UpperMillimetres { get; init; }
+
+    /// <summary>Where it comes from: the manual and its page, or that it has no source.</summary>
+    public required string Source { get; init; }
+
+    /// <summary>Who confirmed it against the manual; null where nobody did.</summary>
+    public string? ConfirmedBy { get; init; }
+
+    /// <summary>Whether somebody confirmed it.</summary>
+    public bool Confirmed => ConfirmedBy is not null;
+
+    /// <summary>The bounds as the decision rule takes them.</summary>
+    public Tolerance Tolerance => (LowerMillimetres, UpperMillimetres) switch
+    {
+        ({ } lower, { } upper) => Tolerance.Between(Length.FromMillimetres(lower), Length.FromMillimetres(upper)),
+        ({ } lower, null) => Tolerance.AtLeast(Length.FromMillimetres(lower)),
+        (null, { } upper) => Tolerance.AtMost(Length.FromMillimetres(upper)),
+        _ => throw new InvalidOperationException("A limit has at least one bound."),
+    };
+}

@@ -1,0 +1,146 @@
+using Handspun.Jobs.Bikes;
+using Handspun.Jobs.Limits;
+using Handspun.Jobs.Orders;
+using Handspun.Jobs.Points;
+using Handspun.Jobs.Records;
+using Microsoft.EntityFrameworkCore;
+
+namespace Handspun.Jobs.Store;
+
+/// <summary>The shop's jobs at rest: bikes, jobs, points, limits and records. Nothing is ever overwritten but what says who confirmed or picked.</summary>
+public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvider time)
+{
+    private const int NumberAttempts = 5;
+
+    /// <summary>Opens a job on a bike. A bike with the same VIN is the same bike.</summary>
+    /// <param name="order">What was asked for; it must have no problems.</param>
+    /// <param name="points">What is to be measured, in order.</param>
+    /// <param name="cancellationToken">Stops waiting.</param>
+    /// <exception cref="ArgumentException">The order has problems.</exception>
+    public async Task<Job> OpenAsync(NewJob order, IReadOnlyList<MeasuringPoint> points, CancellationToken cancellationToken)
+    {
+        var now = time.GetUtcNow();
+        if (order.Problems(now.Year) is { Count: > 0 } problems)
+        {
+            throw new ArgumentException(string.Join(" ", problems.Values), nameof(order));
+        }
+
+        for (var attempt = 1; ; attempt++)
+        {
+            await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+            var job = new Job
+            {
+                Number = await NextNumberAsync(context, now.Year, cancellationToken),
+                Title = order.Title!.Trim(),
+                Customer = Trimmed(order.Customer),
+                OpenedAt = now,
+                Bike = await BikeOfAsync(context, order, cancellationToken),
+                Points = [.. points.Select((point, place) => new JobPoint { Place = place, Code = point.Code, Title = point.Title, Limit = point.ShippedLimit with { } })],
+            };
+            context.Jobs.Add(job);
+            try
+            {
+                await context.SaveChangesAsync(cancellationToken);
+                return job;
+            }
+            catch (DbUpdateException) when (attempt < NumberAttempts)
+            {
+                // Somebody else took the number meanwhile; the next attempt takes the one after it.
+            }
+        }
+    }
+
+    /// <summary>A job with its bike, points and records; null where there is none of that number.</summary>
+    public async Task<Job?> FindAsync(string number, CancellationToken cancellationToken)
+    {
+        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        return await Whole(context).FirstOrDefaultAsync(job => job.Number == number, cancellationToken);
+    }
+
+    /// <summary>The newest jobs, newest first, with bikes, points and records.</summary>
+    public async Task<IReadOnlyList<Job>> NewestAsync(int most, CancellationToken cancellationToken)
+    {
+        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        return await Whole(context).OrderByDescending(job => job.OpenedAt).ThenByDescending(job => job.Id).Take(most).ToListAsync(cancellationToken);
+    }
+
+    /// <summary>A record with the job and the point that it belongs to; null where there is none of that name.</summary>
+    public async Task<(Job Job, JobPoint Point, CaptureRecord Record)?> FindRecordAsync(string id, CancellationToken cancellationToken)
+    {
+        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        var job = await Whole(context).FirstOrDefaultAsync(j => j.Points.Any(p => p.Records.Any(r => r.Id == id)), cancellationToken);
+        var point = job?.Points.Find(p => p.Records.Exists(r => r.Id == id));
+        return point is null ? null : (job!, point, point.Records.First(r => r.Id == id));
+    }
+
+    /// <summary>Attaches a record to a point. The newest counts again, whatever was picked before.</summary>
+    /// <exception cref="JobNotFoundException">There is no such job or point.</exception>
+    public async Task AttachAsync(string job, string point, CaptureRecord record, CancellationToken cancellationToken) =>
+        await ChangePointAsync(job, point, (_, found) =>
+        {
+            found.Records.Add(record);
+            if (record.Status == RecordStatus.Complete)
+            {
+                found.PickedRecordId = null;
+            }
+        }, cancellationToken);
+
+    /// <summary>Lets a record of the point count.</summary>
+    /// <exception cref="JobNotFoundException">There is no such job, point, or record with a result.</exception>
+    public async Task PickAsync(string job, string point, string record, CancellationToken cancellationToken) =>
+        await ChangePointAsync(job, point, (_, found) =>
+        {
+            found.PickedRecordId = found.Records.Exists(r => r.Id == record && r.Status == RecordStatus.Complete)
+                ? record
+                : throw new JobNotFoundException($"Point '{point}' of job {job} has no record '{record}' with a result that could count.");
+        }, cancellationToken);
+
+    /// <summary>Gives a point another limit. Records that are there keep the one that they were held against.</summary>
+    /// <exception cref="JobNotFoundException">There is no such job or point.</exception>
+    public async Task SetLimitAsync(string job, string point, Limit limit, CancellationToken cancellationToken) =>
+        await ChangePointAsync(job, point, (_, found) => found.Limit = limit, cancellationToken);
+
+    /// <summary>Notes that the cautions were read and followed, the first time that somebody says so.</summary>
+    /// <exception cref="JobNotFoundException">There is no such job.</exception>
+    public async Task CautionsReadAsync(string job, CancellationToken cancellationToken)
+    {
+        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        var found = await context.Jobs.Include(j => j.Bike).FirstOrDefaultAsync(j => j.Number == job, cancellationToken) ?? throw JobNotFoundException.Job(job);
+        found.CautionsReadAt ??= time.GetUtcNow();
+        await context.SaveChangesAsync(cancellationToken);
+    }
+
+    private async Task ChangePointAsync(string job, string point, Action<Job, JobPoint> change, CancellationToken cancellationToken)
+    {
+        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        var found = await Whole(context).AsTracking().FirstOrDefaultAsync(j => j.Number == job, cancellationToken) ?? throw JobNotFoundException.Job(job);
+        change(found, found.Points.Find(p => p.Code == point) ?? throw JobNotFoundException.Point(job, point));
+        await context.SaveChangesAsync(cancellationToken);
+    }
+
+    private static IQueryable<Job> Whole(JobsContext context) =>
+        context.Jobs.AsNoTrackingWithIdentityResolution().Include(job => job.Bike).Include(job => job.Points).ThenInclude(point => point.Records).AsSplitQuery();
+
+    private static async Task<string> NextNumberAsync(JobsContext context, int year, CancellationToken cancellationToken)
+    {
+        var prefix = $"{year:D4}-";
+        var last = await context.Jobs.Where(job => job.Number.StartsWith(prefix)).MaxAsync(job => (string?)job.Number, cancellationToken);
+        var running = last is null ? 0 : int.Parse(last[prefix.Length..], System.Globalization.CultureInfo.InvariantCulture);
+        return $"{prefix}{running + 1:D4}";
+    }
+
+    private static async Task<Bike> BikeOfAsync(JobsContext context, NewJob order, CancellationToken cancellationToken)
+    {
+        var vin = Trimmed(order.Vin)?.ToUpperInvariant();
+        var known = vin is null ? null : await context.Bikes.FirstOrDefaultAsync(bike => bike.Vin == vin, cancellationToken);
+        if (known is not null)
+        {
+            known.Odometer = order.Odometer ?? known.Odometer;
+            return known;
+        }
+
+        return new Bike { Make = order.Make!.Trim(), Model = order.Model!.Trim(), Year = order.Year!.Value, Vin = vin, Odometer = order.Odometer };
+    }
+
+    private static string? Trimmed(string? text) => string.IsNullOrWhiteSpace(text) ? null : text.Trim();
+}

@@ -1,0 +1,91 @@
+using System.Text.Json;
+using Handspun.Jobs.Bikes;
+using Handspun.Jobs.Orders;
+using Handspun.Jobs.Points;
+using Handspun.Jobs.Records;
+using Handspun.Metrology.Decision;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.ChangeTracking;
+using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
+
+namespace Handspun.Jobs.Store;
+
+/// <summary>The tables of the store.</summary>
+public sealed class JobsContext(DbContextOptions<JobsContext> options) : DbContext(options)
+{
+    /// <summary>The bikes.</summary>
+    public DbSet<Bike> Bikes => Set<Bike>();
+
+    /// <summary>The jobs.</summary>
+    public DbSet<Job> Jobs => Set<Job>();
+
+    /// <summary>The points of all jobs.</summary>
+    public DbSet<JobPoint> Points => Set<JobPoint>();
+
+    /// <summary>The records of all points.</summary>
+    public DbSet<CaptureRecord> Records => Set<CaptureRecord>();
+
+    /// <inheritdoc/>
+    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
+    {
+        // SQLite cannot sort a DateTimeOffset; ticks in UTC sort everywhere.
+        configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcTicks>();
+        configurationBuilder.Properties<RecordStatus>().HaveConversion<string>();
+        configurationBuilder.Properties<CaptureEnding>().HaveConversion<string>();
+        configurationBuilder.Properties<Verdict>().HaveConversion<string>();
+    }
+
+    /// <inheritdoc/>
+    protected override void OnModelCreating(ModelBuilder modelBuilder)
+    {
+        modelBuilder.Entity<Bike>(bike =>
+        {
+            bike.Ignore(b => b.Title);
+            bike.HasIndex(b => b.Vin);
+        });
+        modelBuilder.Entity<Job>(job =>
+        {
+            job.Ignore(j => j.InOrder);
+            job.HasIndex(j => j.Number).IsUnique();
+            job.HasOne(j => j.Bike).WithMany().HasForeignKey(j => j.BikeId);
+            job.HasMany(j => j.Points).WithOne().HasForeignKey(p => p.JobId);
+        });
+        modelBuilder.Entity<JobPoint>(point =>
+        {
+            point.Ignore(p => p.NewestFirst);
+            point.Ignore(p => p.Counting);
+            point.HasIndex(p => new { p.JobId, p.Code }).IsUnique();
+            point.OwnsOne(p => p.Limit, limit =>
+            {
+                limit.Ignore(l => l.Confirmed);
+                limit.Ignore(l => l.Tolerance);
+            });
+            point.HasMany(p => p.Records).WithOne().HasForeignKey(r => r.JobPointId);
+        });
+        modelBuilder.Entity<CaptureRecord>(record =>
+        {
+            record.HasKey(r => r.Id);
+            record.HasIndex(r => new { r.JobPointId, r.At });
+            record.OwnsOne(r => r.Gauge);
+            record.OwnsOne(r => r.Figures);
+            record.OwnsOne(r => r.Limit, limit =>
+            {
+                limit.Ignore(l => l.Confirmed);
+                limit.Ignore(l => l.Tolerance);
+            });
+            record.Navigation(r => r.Gauge).IsRequired();
+            record.Navigation(r => r.Figures).IsRequired();
+            record.Property(r => r.Warnings).HasConversion(
+                warnings => JsonSerializer.Serialize(warnings, JsonSerializerOptions.Default),
+                json => JsonSerializer.Deserialize<List<RecordWarning>>(json, JsonSerializerOptions.Default) ?? new(),
+                new ValueComparer<IReadOnlyList<RecordWarning>>(
+                    (left, right) => left == right || (left != null && right != null && left.SequenceEqual(right)),
+                    warnings => warnings.Count,
+                    warnings => warnings));
+        });
+    }
+
+    private sealed class UtcTicks() : ValueConverter<DateTimeOffset, long>(
+        time => time.UtcTicks,
+        ticks => new DateTimeOffset(ticks, TimeSpan.Zero));
+}

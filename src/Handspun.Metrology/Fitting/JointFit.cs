@@ -1,0 +1,433 @@
+namespace Handspun.Metrology.Fitting;
+
+/// <summary>Profile and angle fitted together: a short Fourier series in the angle, a smooth spline of time for the angle.</summary>
+/// <remarks>
+/// Damped Gauss-Newton on the weighted squares of the residuals plus a penalty on the second differences of the spline
+/// (uneven speed is allowed, jerks are not). The weight of the penalty follows from the data (Fellner and Schall), and
+/// readings far off the fit lose their weight (Tukey's biweight).
+/// </remarks>
+internal sealed class JointFit
+{
+    private const double DriftPrior = 0.02;
+    private const double Tukey = 5;
+    private readonly FitGrid _grid;
+    private readonly BorderedBand _matrix;
+    private readonly double[] _row;
+    private readonly double[] _bandSide;
+    private readonly double[] _edgeSide;
+    private double[] _spline;
+    private double[] _series;
+    private double[] _nextSpline;
+    private double[] _nextSeries;
+
+    /// <summary>A fit with so many harmonics and a drift polynomial of such an order; not yet started.</summary>
+    public JointFit(FitGrid grid, int harmonics, int driftOrder)
+    {
+        (_grid, Harmonics, DriftOrder) = (grid, harmonics, driftOrder);
+        var border = 1 + 2 * harmonics + driftOrder;
+        var length = grid.Spline.Coefficients;
+        _matrix = new BorderedBand(length, border);
+        (_row, _edgeSide, _bandSide) = (new double[border], new double[border], new double[length]);
+        (_spline, _nextSpline, _series, _nextSeries) = (new double[length], new double[length], new double[border], new double[border]);
+        Weights = new double[grid.Seconds.Length];
+        Residuals = new double[grid.Seconds.Length];
+        Array.Fill(Weights, 1);
+        Sigma = Math.Max(grid.NoiseFloor, 0.05 * grid.Range);
+    }
+
+    /// <summary>Waves in the profile.</summary>
+    public int Harmonics { get; }
+
+    /// <summary>Order of the drift polynomial; 0 for none.</summary>
+    public int DriftOrder { get; }
+
+    /// <summary>Mean, then cosine and sine of each wave, then the drift's coefficients; millimetres.</summary>
+    public ReadOnlySpan<double> Series => _series;
+
+    /// <summary>Coefficients of the angle's spline, in turns.</summary>
+    public ReadOnlySpan<double> Spline => _spline;
+
+    /// <summary>Robust weight of each reading, 0 to 1.</summary>
+    public double[] Weights { get; }
+
+    /// <summary>Reading minus fit, in millimetres.</summary>
+    public double[] Residuals { get; }
+
+    /// <summary>Standard deviation of the residuals, in millimetres.</summary>
+    public double Sigma { get; private set; }
+
+    /// <summary>Weight of the penalty: one over the variance of a second difference of the spline's coefficients, in turns.</summary>
+    public double Smoothness { get; private set; } = 1 / (0.03 * 0.03);
+
+    /// <summary>Minus twice the logarithm of the evidence (Laplace's approximation), up to a constant of the grid; less is better.</summary>
+    public double Criterion { get; private set; } = double.PositiveInfinity;
+
+    /// <summary>Covariance of <see cref="Series"/>, the angle's own doubt included; full square.</summary>
+    public double[] SeriesCovariance() => _matrix.InverseCorner();
+
+    /// <summary>The angle at each reading, in turns.</summary>
+    public double[] Turns()
+    {
+        var turns = new double[_grid.Seconds.Length];
+        for (var i = 0; i < turns.Length; i++)
+        {
+            turns[i] = AngleOf(_spline, i);
+        }
+
+        return turns;
+    }
+
+    /// <summary>Starts from an angle for each reading.</summary>
+    public void StartFrom(ReadOnlySpan<double> turns)
+    {
+        const double doubt = 0.03;
+        _matrix.Clear();
+        Array.Clear(_bandSide);
+        for (var i = 0; i < turns.Length; i++)
+        {
+            AddAnchor(_grid.First[i], _grid.Basis.AsSpan(4 * i, 4), turns[i], doubt);
+        }
+
+        for (var a = 0; a < _grid.Anchors.Count; a++)
+        {
+            AddAnchor(_grid.AnchorFirst[a], _grid.AnchorBasis.AsSpan(4 * a, 4), _grid.Anchors[a].Turns, _grid.Anchors[a].Doubt);
+        }
+
+        AddPenalty(_spline);
+        for (var q = 0; q < _matrix.BorderSize; q++)
+        {
+            _matrix.Corner[q * _matrix.BorderSize + q] = 1;
+        }
+
+        Array.Clear(_edgeSide);
+        if (_matrix.TryFactor(1e-9))
+        {
+            _matrix.Solve(_bandSide, _edgeSide);
+            _bandSide.CopyTo(_spline, 0);
+        }
+
+        FitSeries();
+    }
+
+    /// <summary>Starts from another fit to the same grid, of any order.</summary>
+    public void StartFrom(JointFit other)
+    {
+        other._spline.CopyTo(_spline, 0);
+        var waves = 1 + 2 * Math.Min(Harmonics, other.Harmonics);
+        other._series.AsSpan(0, waves).CopyTo(_series);
+        for (var d = 0; d < Math.Min(DriftOrder, other.DriftOrder); d++)
+        {
+            _series[1 + 2 * Harmonics + d] = other._series[1 + 2 * other.Harmonics + d];
+        }
+
+        other.Weights.CopyTo(Weights, 0);
+        (Sigma, Smoothness) = (other.Sigma, other.Smoothness);
+    }
+
+    /// <summary>Improves the fit for so many rounds; each settles the unknowns, then the noise, the smoothness and the weights.</summary>
+    public void Run(int rounds, int steps = 3, bool robust = true)
+    {
+        for (var round = 0; round < rounds; round++)
+        {
+            Settle(steps);
+            Assemble(_spline, _series);
+            if (!_matrix.TryFactor(0))
+            {
+                Criterion = double.PositiveInfinity;
+                return;
+            }
+
+            Weigh(robust);
+        }
+    }
+
+    private void Settle(int steps)
+    {
+        var damping = 1e-4;
+        var objective = Assemble(_spline, _series);
+        for (var step = 0; step < steps; step++)
+        {
+            var accepted = false;
+            for (var attempt = 0; attempt < 6 && !accepted; attempt++)
+            {
+                if (_matrix.TryFactor(damping))
+                {
+                    _matrix.Solve(_bandSide, _edgeSide);
+                    Add(_spline, _bandSide, _nextSpline);
+                    Add(_series, _edgeSide, _nextSeries);
+                    var next = Assemble(_nextSpline, _nextSeries);
+                    if (next <= objective)
+                    {
+                        (_spline, _nextSpline, _series, _nextSeries) = (_nextSpline, _spline, _nextSeries, _series);
+                        accepted = true;
+                        damping = Math.Max(1e-9, damping / 10);
+                        var gain = objective - next;
+                        objective = next;
+                        if (gain < 1e-3)
+                        {
+                            return;
+                        }
+
+                        continue;
+                    }
+                }
+
+                damping = Math.Max(damping * 10, 1e-3);
+                Assemble(_spline, _series);
+            }
+
+            if (!accepted)
+            {
+                return;
+            }
+        }
+    }
+
+    // Objective, matrix and right-hand side at a place; residuals too.
+    private double Assemble(double[] spline, double[] series)
+    {
+        _matrix.Clear();
+        Array.Clear(_bandSide);
+        Array.Clear(_edgeSide);
+        var border = _matrix.BorderSize;
+        var inverse = 1 / (Sigma * Sigma);
+        var objective = 0.0;
+        var row = _row.AsSpan();
+        for (var i = 0; i < Residuals.Length; i++)
+        {
+            var basis = _grid.Basis.AsSpan(4 * i, 4);
+            var first = _grid.First[i];
+            var (height, slope) = Row(AngleOf(spline, i), _grid.Course(i), series, row);
+            var residual = _grid.Millimetres[i] - height;
+            Residuals[i] = residual;
+            var weight = Weights[i] * inverse;
+            if (weight == 0)
+            {
+                continue;
+            }
+
+            objective += weight * residual * residual;
+            for (var a = 0; a < 4; a++)
+            {
+                var pull = weight * slope * basis[a];
+                var at = first + a;
+                _bandSide[at] += pull * residual;
+                for (var d = 0; a + d < 4; d++)
+                {
+                    _matrix.Band[4 * at + d] += pull * slope * basis[a + d];
+                }
+
+                var edge = _matrix.Border.AsSpan(at * border, border);
+                for (var q = 0; q < row.Length; q++)
+                {
+                    edge[q] += pull * row[q];
+                }
+            }
+
+            for (var p = 0; p < row.Length; p++)
+            {
+                var pull = weight * row[p];
+                _edgeSide[p] += pull * residual;
+                var corner = _matrix.Corner.AsSpan(p * border, p + 1);
+                for (var q = 0; q < corner.Length; q++)
+                {
+                    corner[q] += pull * row[q];
+                }
+            }
+        }
+
+        for (var a = 0; a < _grid.Anchors.Count; a++)
+        {
+            var basis = _grid.AnchorBasis.AsSpan(4 * a, 4);
+            var c = spline.AsSpan(_grid.AnchorFirst[a], 4);
+            var miss = _grid.Anchors[a].Turns - (basis[0] * c[0] + basis[1] * c[1] + basis[2] * c[2] + basis[3] * c[3]);
+            AddAnchor(_grid.AnchorFirst[a], basis, miss, _grid.Anchors[a].Doubt);
+            objective += miss * miss / (_grid.Anchors[a].Doubt * _grid.Anchors[a].Doubt);
+        }
+
+        return objective + AddPenalty(spline) + AddPriors(series);
+    }
+
+    // Height and its slope per turn, and the row of the design.
+    private (double Height, double Slope) Row(double turns, double course, double[] series, Span<double> row)
+    {
+        var (sine, cosine) = Math.SinCos(2 * Math.PI * (turns - Math.Floor(turns)));
+        var (s, c) = (0.0, 1.0);
+        var (height, slope) = (series[0], 0.0);
+        row[0] = 1;
+        for (var k = 1; k <= Harmonics; k++)
+        {
+            (s, c) = (s * cosine + c * sine, c * cosine - s * sine);
+            var (p, q) = (2 * k - 1, 2 * k);
+            (row[p], row[q]) = (c, s);
+            height += series[p] * c + series[q] * s;
+            slope += k * (series[q] * c - series[p] * s);
+        }
+
+        for (var d = 0; d < DriftOrder; d++)
+        {
+            var p = 1 + 2 * Harmonics + d;
+            row[p] = d == 0 ? course : (3 * course * course - 1) / 2;
+            height += series[p] * row[p];
+        }
+
+        return (height, 2 * Math.PI * slope);
+    }
+
+    private double AngleOf(double[] spline, int reading)
+    {
+        var first = _grid.First[reading];
+        var basis = _grid.Basis.AsSpan(4 * reading, 4);
+        return basis[0] * spline[first] + basis[1] * spline[first + 1] + basis[2] * spline[first + 2] + basis[3] * spline[first + 3];
+    }
+
+    private void AddAnchor(int first, ReadOnlySpan<double> basis, double miss, double doubt)
+    {
+        var weight = 1 / (doubt * doubt);
+        for (var a = 0; a < 4; a++)
+        {
+            _bandSide[first + a] += weight * basis[a] * miss;
+            for (var d = 0; a + d < 4; d++)
+            {
+                _matrix.Band[4 * (first + a) + d] += weight * basis[a] * basis[a + d];
+            }
+        }
+    }
+
+    private double AddPenalty(double[] spline)
+    {
+        var sum = 0.0;
+        for (var j = 0; j + 2 < spline.Length; j++)
+        {
+            var bend = spline[j] - 2 * spline[j + 1] + spline[j + 2];
+            sum += bend * bend;
+            _bandSide[j] -= Smoothness * bend;
+            _bandSide[j + 1] += 2 * Smoothness * bend;
+            _bandSide[j + 2] -= Smoothness * bend;
+            var band = _matrix.Band.AsSpan(4 * j);
+            band[0] += Smoothness;
+            band[1] -= 2 * Smoothness;
+            band[2] += Smoothness;
+            band[4] += 4 * Smoothness;
+            band[5] -= 2 * Smoothness;
+            band[8] += Smoothness;
+        }
+
+        return Smoothness * sum;
+    }
+
+    // Weak knowledge that keeps the matrix whole: waves are no larger than the range, drift a few hundredths at most, and
+    // without an anchor the first reading is at zero.
+    private double AddPriors(double[] series)
+    {
+        var sum = 0.0;
+        for (var p = 1; p < series.Length; p++)
+        {
+            var scale = p <= 2 * Harmonics ? _grid.Range + _grid.NoiseFloor : DriftPrior;
+            var weight = 1 / (scale * scale);
+            _matrix.Corner[p * series.Length + p] += weight;
+            _edgeSide[p] -= weight * series[p];
+            sum += weight * series[p] * series[p];
+        }
+
+        return sum;
+    }
+
+    private void FitSeries()
+    {
+        var small = new BorderedBand(0, _matrix.BorderSize);
+        Array.Clear(_series);
+        Assemble(_spline, _series);
+        _matrix.Corner.CopyTo(small.Corner, 0);
+        if (small.TryFactor(1e-9))
+        {
+            small.Solve([], _edgeSide);
+            _edgeSide.CopyTo(_series, 0);
+        }
+    }
+
+    private void Weigh(bool robust)
+    {
+        var length = _spline.Length;
+        var inverse = _matrix.InverseBand();
+        var (bends, trace) = (0.0, 0.0);
+        for (var j = 0; j + 2 < length; j++)
+        {
+            var bend = _spline[j] - 2 * _spline[j + 1] + _spline[j + 2];
+            bends += bend * bend;
+            trace += inverse[4 * j] + 4 * inverse[4 * j + 4] + inverse[4 * j + 8]
+                - 4 * inverse[4 * j + 1] - 4 * inverse[4 * j + 5] + 2 * inverse[4 * j + 2];
+        }
+
+        var bound = length - 2 - Smoothness * trace;   // bends that the readings decide
+        var smoothness = Smoothness;
+        var used = 0.0;
+        var squares = 0.0;
+        for (var i = 0; i < Residuals.Length; i++)
+        {
+            used += Weights[i];
+            squares += Weights[i] * Residuals[i] * Residuals[i];
+        }
+
+        var free = Math.Max(used - _series.Length - 2 - bound, 0.2 * used + 1);
+        var sigma = Math.Max(Math.Sqrt(squares / free), _grid.NoiseFloor);
+        Criterion = Evidence(bends, length);
+        Smoothness = Math.Clamp(bound / Math.Max(bends, 1e-12), 1 / (0.3 * 0.3), 1 / (0.002 * 0.002));
+        Smoothness = Math.Clamp(Smoothness, smoothness / 8, smoothness * 8);
+        Sigma = sigma;
+        if (robust)
+        {
+            Reweigh(Math.Max(Spread(), _grid.NoiseFloor));
+        }
+    }
+
+    private double Evidence(double bends, int length)
+    {
+        var loss = 0.0;
+        var limit = Tukey * Tukey / 3;
+        for (var i = 0; i < Residuals.Length; i++)
+        {
+            var ratio = Residuals[i] / (Tukey * Sigma);
+            var rest = 1 - ratio * ratio;
+            loss += rest > 0 ? limit * (1 - rest * rest * rest) : limit;
+        }
+
+        var prior = (length - 2) * Math.Log(Smoothness);
+        for (var p = 1; p < _series.Length; p++)
+        {
+            prior -= 2 * Math.Log(p <= 2 * Harmonics ? _grid.Range + _grid.NoiseFloor : DriftPrior);
+        }
+
+        return 2 * Residuals.Length * Math.Log(Sigma) + loss + Smoothness * bends + _matrix.LogDeterminant - prior;
+    }
+
+    private void Reweigh(double spread)
+    {
+        for (var i = 0; i < Residuals.Length; i++)
+        {
+            var ratio = Residuals[i] / (Tukey * spread);
+            var rest = 1 - ratio * ratio;
+            Weights[i] = rest > 0 ? rest * rest : 0;
+        }
+    }
+
+    private double Spread()
+    {
+        var sizes = new double[Residuals.Length];
+        for (var i = 0; i < sizes.Length; i++)
+        {
+            sizes[i] = Math.Abs(Residuals[i]);
+        }
+
+        Array.Sort(sizes);
+        return 1.4826 * sizes[sizes.Length / 2];
+    }
+
+    private static void Add(double[] at, double[] step, double[] sum)
+    {
+        for (var i = 0; i < at.Length; i++)
+        {
+            sum[i] = at[i] + step[i];
+        }
+    }
+}

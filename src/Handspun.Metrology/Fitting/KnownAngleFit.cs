@@ -1,0 +1,144 @@
+namespace Handspun.Metrology.Fitting;
+
+/// <summary>A Fourier profile and a drift fitted to readings whose angles are known: linear least squares with robust weights.</summary>
+internal sealed class KnownAngleFit
+{
+    private const double Tukey = 5;
+    private readonly double[] _turns;
+    private readonly double[] _millimetres;
+    private readonly double[] _course;
+    private readonly BorderedBand _matrix;
+    private readonly double _floor;
+
+    /// <summary>Fits so many waves and a drift polynomial of such an order.</summary>
+    /// <param name="turns">The angle of each reading, in turns.</param>
+    /// <param name="millimetres">The readings.</param>
+    /// <param name="course">Time of each reading, −1 at the first to 1 at the last; may be empty where there is no drift.</param>
+    /// <param name="harmonics">Waves.</param>
+    /// <param name="driftOrder">Order of the drift, 0 to 2.</param>
+    /// <param name="floor">The least standard deviation of the residuals, in millimetres.</param>
+    public KnownAngleFit(double[] turns, double[] millimetres, double[] course, int harmonics, int driftOrder, double floor)
+    {
+        (_turns, _millimetres, _course, _floor) = (turns, millimetres, course, floor);
+        (Harmonics, DriftOrder) = (harmonics, driftOrder);
+        _matrix = new BorderedBand(0, 1 + 2 * harmonics + driftOrder);
+        Series = new double[_matrix.BorderSize];
+        Residuals = new double[turns.Length];
+        Weights = new double[turns.Length];
+        Array.Fill(Weights, 1);
+        for (var round = 0; round < 6; round++)
+        {
+            Solve();
+            Weigh();
+        }
+    }
+
+    /// <summary>Waves in the profile.</summary>
+    public int Harmonics { get; }
+
+    /// <summary>Order of the drift polynomial.</summary>
+    public int DriftOrder { get; }
+
+    /// <summary>Mean, then cosine and sine of each wave, then the drift's coefficients; millimetres.</summary>
+    public double[] Series { get; }
+
+    /// <summary>Reading minus fit, in millimetres.</summary>
+    public double[] Residuals { get; }
+
+    /// <summary>Robust weight of each reading, 0 to 1.</summary>
+    public double[] Weights { get; }
+
+    /// <summary>Standard deviation of the residuals, in millimetres.</summary>
+    public double Sigma { get; private set; }
+
+    /// <summary>The Bayesian information criterion; less is better.</summary>
+    public double Criterion => 2 * _turns.Length * Math.Log(Sigma) + Series.Length * Math.Log(_turns.Length);
+
+    /// <summary>Covariance of <see cref="Series"/>, full square.</summary>
+    public double[] Covariance()
+    {
+        var covariance = _matrix.InverseCorner();
+        for (var i = 0; i < covariance.Length; i++)
+        {
+            covariance[i] *= Sigma * Sigma;
+        }
+
+        return covariance;
+    }
+
+    private void Solve()
+    {
+        _matrix.Clear();
+        var size = Series.Length;
+        Span<double> row = stackalloc double[size];
+        var side = new double[size];
+        for (var i = 0; i < _turns.Length; i++)
+        {
+            Row(i, row);
+            for (var p = 0; p < size; p++)
+            {
+                var pull = Weights[i] * row[p];
+                side[p] += pull * _millimetres[i];
+                for (var q = 0; q <= p; q++)
+                {
+                    _matrix.Corner[p * size + q] += pull * row[q];
+                }
+            }
+        }
+
+        if (!_matrix.TryFactor(1e-12))
+        {
+            return;
+        }
+
+        _matrix.Solve([], side);
+        side.CopyTo(Series, 0);
+        for (var i = 0; i < _turns.Length; i++)
+        {
+            Row(i, row);
+            var height = 0.0;
+            for (var p = 0; p < size; p++)
+            {
+                height += row[p] * Series[p];
+            }
+
+            Residuals[i] = _millimetres[i] - height;
+        }
+    }
+
+    private void Row(int reading, Span<double> row)
+    {
+        row[0] = 1;
+        for (var k = 1; k <= Harmonics; k++)
+        {
+            (row[2 * k], row[2 * k - 1]) = Math.SinCos(2 * Math.PI * k * _turns[reading]);
+        }
+
+        for (var d = 0; d < DriftOrder; d++)
+        {
+            var course = _course[reading];
+            row[1 + 2 * Harmonics + d] = d == 0 ? course : (3 * course * course - 1) / 2;
+        }
+    }
+
+    private void Weigh()
+    {
+        var sizes = new double[Residuals.Length];
+        var (squares, used) = (0.0, 0.0);
+        for (var i = 0; i < sizes.Length; i++)
+        {
+            sizes[i] = Math.Abs(Residuals[i]);
+            squares += Weights[i] * Residuals[i] * Residuals[i];
+            used += Weights[i];
+        }
+
+        Sigma = Math.Max(_floor, Math.Sqrt(squares / Math.Max(1, used - Series.Length)));
+        Array.Sort(sizes);
+        var reach = Tukey * Math.Max(_floor, 1.4826 * sizes[sizes.Length / 2]);
+        for (var i = 0; i < sizes.Length; i++)
+        {
+            var rest = 1 - Residuals[i] * Residuals[i] / (reach * reach);
+            Weights[i] = rest > 0 ? rest * rest : 0;
+        }
+    }
+}

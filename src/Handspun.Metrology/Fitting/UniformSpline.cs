@@ -1,0 +1,50 @@
+namespace Handspun.Metrology.Fitting;
+
+/// <summary>The basis of a cubic B-spline on evenly spaced knots.</summary>
+/// <param name="start">Where the first interval begins.</param>
+/// <param name="spacing">Length of an interval; above 0.</param>
+/// <param name="intervals">How many intervals; at least 1.</param>
+internal readonly struct UniformSpline(double start, double spacing, int intervals)
+{
+    /// <summary>Coefficients, three more than intervals.</summary>
+    public int Coefficients => intervals + 3;
+
+    /// <summary>Length of an interval.</summary>
+    public double Spacing => spacing;
+
+    /// <summary>The four basis values at a place, and the first coefficient they belong to. A place outside counts as the nearest end.</summary>
+    public int Basis(double at, Span<double> values)
+    {
+        var (first, u) = Locate(at);
+        var v = 1 - u;
+        values[0] = v * v * v / 6;
+        values[1] = (3 * u * u * u - 6 * u * u + 4) / 6;
+        values[2] = (3 * v * v * v - 6 * v * v + 4) / 6;
+        values[3] = u * u * u / 6;
+        return first;
+    }
+
+    /// <summary>The value of the spline at a place.</summary>
+    public double At(double at, ReadOnlySpan<double> coefficients)
+    {
+        Span<double> b = stackalloc double[4];
+        var first = Basis(at, b);
+        return b[0] * coefficients[first] + b[1] * coefficients[first + 1] + b[2] * coefficients[first + 2] + b[3] * coefficients[first + 3];
+    }
+
+    /// <summary>The slope of the spline at a place.</summary>
+    public double SlopeAt(double at, ReadOnlySpan<double> coefficients)
+    {
+        var (first, u) = Locate(at);
+        var v = 1 - u;
+        var c = coefficients.Slice(first, 4);
+        return (-v * v * c[0] + (3 * u * u - 4 * u) * c[1] + (4 * v - 3 * v * v) * c[2] + u * u * c[3]) / (2 * spacing);
+    }
+
+    private (int First, double Within) Locate(double at)
+    {
+        var place = Math.Clamp((at - start) / spacing, 0, intervals);
+        var first = Math.Min((int)place, intervals - 1);
+        return (first, place - first);
+    }
+}

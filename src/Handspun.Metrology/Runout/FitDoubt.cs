@@ -1,0 +1,39 @@
+namespace Handspun.Metrology.Runout;
+
+/// <summary>Standard uncertainties that follow from a fit's covariance.</summary>
+/// <param name="Runout">Of the runout, in millimetres.</param>
+/// <param name="HighTurns">Of the high spot, in turns.</param>
+internal readonly record struct FitDoubt(double Runout, double HighTurns)
+{
+    /// <summary>Propagates the covariance (JCGM 100:2008, 5.2.2). At an extreme the slope is nothing, so its own place does not count for the runout.</summary>
+    public static FitDoubt Of(ProfileFit fit, ProfileExtremes extremes)
+    {
+        var movement = new double[fit.Series.Length];
+        var slope = new double[fit.Series.Length];
+        for (var k = 1; k <= fit.Harmonics; k++)
+        {
+            var (highSine, highCosine) = Math.SinCos(2 * Math.PI * k * extremes.HighTurns);
+            var (lowSine, lowCosine) = Math.SinCos(2 * Math.PI * k * extremes.LowTurns);
+            (movement[2 * k - 1], movement[2 * k]) = (highCosine - lowCosine, highSine - lowSine);
+            (slope[2 * k - 1], slope[2 * k]) = (-2 * Math.PI * k * highSine, 2 * Math.PI * k * highCosine);
+        }
+
+        var bend = ProfileExtremes.At(fit.Series, fit.Harmonics, 1, extremes.HighTurns).Bend;
+        var angle = bend == 0 ? 0.5 : Math.Min(0.5, Propagate(fit, slope) / Math.Abs(bend));
+        return new(Propagate(fit, movement), angle);
+    }
+
+    private static double Propagate(ProfileFit fit, double[] gradient)
+    {
+        var variance = 0.0;
+        for (var p = 0; p < gradient.Length; p++)
+        {
+            for (var q = 0; q < gradient.Length; q++)
+            {
+                variance += gradient[p] * fit.Covariance[p * gradient.Length + q] * gradient[q];
+            }
+        }
+
+        return Math.Sqrt(Math.Max(0, variance));
+    }
+}

@@ -1,0 +1,44 @@
+namespace Handspun.Metrology.Runout;
+
+/// <summary>A profile fitted to the readings of a trace, however the angle became known.</summary>
+internal sealed record ProfileFit
+{
+    /// <summary>Waves in the profile.</summary>
+    public required int Harmonics { get; init; }
+
+    /// <summary>Mean, then cosine and sine of each wave, then the drift's coefficients; millimetres.</summary>
+    public required double[] Series { get; init; }
+
+    /// <summary>Covariance of <see cref="Series"/>, full square.</summary>
+    public required double[] Covariance { get; init; }
+
+    /// <summary>The angle at a moment, in turns.</summary>
+    public required Func<double, double> TurnsAt { get; init; }
+
+    /// <summary>The angle of each reading of the trace, in turns.</summary>
+    public required double[] Turns { get; init; }
+
+    /// <summary>Reading minus fit, in millimetres.</summary>
+    public required double[] Residuals { get; init; }
+
+    /// <summary>Weight of each reading, 0 to 1.</summary>
+    public required double[] Weights { get; init; }
+
+    /// <summary>Standard deviation of the residuals, in millimetres.</summary>
+    public required double Sigma { get; init; }
+
+    /// <summary>Turns from the first reading of the trace to the last.</summary>
+    public double TurnsSeen => Turns.Length == 0 ? 0 : Math.Abs(Turns[^1] - Turns[0]);
+
+    /// <summary>The drift at a moment that is this far along the trace, from −1 to 1; millimetres about its mean.</summary>
+    public double Drift(double course)
+    {
+        var drift = 0.0;
+        for (var d = 1 + 2 * Harmonics; d < Series.Length; d++)
+        {
+            drift += Series[d] * (d == 1 + 2 * Harmonics ? course : (3 * course * course - 1) / 2);
+        }
+
+        return drift;
+    }
+}

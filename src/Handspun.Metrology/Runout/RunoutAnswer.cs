@@ -1,0 +1,143 @@
+using Handspun.Metrology.Quantities;
+
+namespace Handspun.Metrology.Runout;
+
+/// <summary>Puts what was found into a result.</summary>
+internal static class RunoutAnswer
+{
+    /// <summary>Turns below which the whole shaft was not seen; the last hundredth is within the doubt of the angle.</summary>
+    public const double FewestTurns = 0.99;
+
+    private const double FewReadings = 24;
+    private const double ManyRejectedShare = 0.05;
+
+    /// <summary>The answer when no whole turn was seen.</summary>
+    public static RunoutResult TooShort(int readings, Trace trace, double turns) => new()
+    {
+        Status = RunoutStatus.TooShort,
+        Readings = readings,
+        Turns = turns,
+        Rejected = trace.Rejected,
+        Missing = turns == 0
+            ? "The readings do not move: with the plunger on the shaft, turn it by hand at least one whole turn."
+            : $"About {turns:0.0} of a turn was seen: keep turning the same way until at least one whole turn is through.",
+    };
+
+    /// <summary>The answer when at least one whole turn was seen.</summary>
+    public static RunoutResult Measured(RotationCapture capture, GaugeTraits gauge, RunoutSettings settings, Trace trace, ProfileFit fit)
+    {
+        var (reference, zero) = AngleZero.Of(capture, fit);
+        var profile = Profile(fit, zero);
+        var extremes = ProfileExtremes.Of(fit.Series, fit.Harmonics);
+        var byTurn = TurnByTurn.Runouts(trace, fit, Math.Max(0.2 * trace.Resolution, 1e-6));
+        var rejected = trace.Rejected
+            .Concat(Enumerable.Range(0, fit.Weights.Length)
+                .Where(i => fit.Weights[i] == 0)
+                .Select(i => new RejectedReading(trace.Places[i], RejectionReason.Knock)))
+            .OrderBy(left => left.Reading)
+            .ToList();
+        var doubt = FitDoubt.Of(fit, extremes);
+        var budget = RunoutBudget.For(extremes.Movement, doubt.Runout, trace.Resolution, gauge);
+        return new RunoutResult
+        {
+            Status = RunoutStatus.Measured,
+            Readings = capture.Seconds.Length,
+            Turns = fit.TurnsSeen,
+            TurnsPerSecond = Speed(capture, trace, fit),
+            Tir = Length.FromMillimetres(extremes.Movement),
+            TirU95 = budget.Expanded,
+            Eccentricity = Length.FromMillimetres(profile.Harmonics[0].Amplitude),
+            Roundness = Length.FromMillimetres(ProfileExtremes.Of(fit.Series, fit.Harmonics, from: 2).Movement),
+            HighSpot = Angle.FromDegrees(360 * (extremes.HighTurns - zero)),
+            LowSpot = Angle.FromDegrees(360 * (extremes.LowTurns - zero)),
+            HighSpotU95Degrees = reference == AngleReference.FirstReading ? null : 2 * 360 * doubt.HighTurns,
+            Reference = reference,
+            Profile = profile,
+            AngleDegrees = Angles(capture, trace, fit, zero),
+            DriftMillimetres = Drifts(capture, trace, fit),
+            TirByTurnMillimetres = byTurn,
+            Rejected = rejected,
+            Warnings = Warnings(settings, trace, fit, reference, extremes.Movement, budget, byTurn),
+        };
+    }
+
+    private static List<RunoutWarning> Warnings(
+        RunoutSettings settings, Trace trace, ProfileFit fit, AngleReference reference, double tir, RunoutBudget budget, double[] byTurn)
+    {
+        List<RunoutWarning> warnings = [];
+        void Warn(RunoutWarning warning, bool when)
+        {
+            if (when)
+            {
+                warnings.Add(warning);
+            }
+        }
+
+        var knocks = trace.Rejected.Count(left => left.Reason == RejectionReason.Knock) + fit.Weights.Count(weight => weight == 0);
+        Warn(RunoutWarning.FewTurns, fit.TurnsSeen < settings.TurnsWanted - 0.05);
+        Warn(RunoutWarning.FewReadingsPerTurn, fit.Turns.Length / fit.TurnsSeen < FewReadings);
+        Warn(RunoutWarning.NoReference, reference == AngleReference.FirstReading);
+        Warn(RunoutWarning.ManyRejected, knocks > ManyRejectedShare * fit.Turns.Length);
+        Warn(RunoutWarning.CoarseResolution, tir < 10 * trace.Resolution);
+        Warn(RunoutWarning.TurnsDisagree, byTurn.Length > 1 && byTurn.Max() - byTurn.Min() > 0.1 * tir + 3 * budget.Expanded.Millimetres);
+        Warn(RunoutWarning.TurnCountAmbiguous, reference == AngleReference.FirstReading && TurnCount.IsAmbiguous(fit));
+        return warnings;
+    }
+
+    // A shift of zero turns the cosine and sine of each wave by so many of its own angles.
+    private static ShaftProfile Profile(ProfileFit fit, double zero)
+    {
+        var waves = new Harmonic[fit.Harmonics];
+        for (var k = 1; k <= waves.Length; k++)
+        {
+            var (s, c) = Math.SinCos(2 * Math.PI * k * zero);
+            var (a, b) = (fit.Series[2 * k - 1], fit.Series[2 * k]);
+            waves[k - 1] = new(a * c + b * s, b * c - a * s);
+        }
+
+        return new(fit.Series[0], waves);
+    }
+
+    private static double[] Angles(RotationCapture capture, Trace trace, ProfileFit fit, double zero)
+    {
+        var seconds = capture.Seconds.Span;
+        var angles = new double[seconds.Length];
+        for (var i = 0; i < angles.Length; i++)
+        {
+            angles[i] = 360 * (fit.TurnsAt(Math.Clamp(seconds[i], trace.Seconds[0], trace.Seconds[^1])) - zero);
+        }
+
+        // Times that were spread out belong to the readings of the trace.
+        for (var i = 0; i < trace.Places.Length; i++)
+        {
+            angles[trace.Places[i]] = 360 * (fit.Turns[i] - zero);
+        }
+
+        return angles;
+    }
+
+    private static double[] Drifts(RotationCapture capture, Trace trace, ProfileFit fit)
+    {
+        var seconds = capture.Seconds.Span;
+        var drifts = new double[seconds.Length];
+        for (var i = 0; i < drifts.Length; i++)
+        {
+            drifts[i] = fit.Drift(trace.CourseAt(seconds[i]));
+        }
+
+        return drifts;
+    }
+
+    private static double Speed(RotationCapture capture, Trace trace, ProfileFit fit)
+    {
+        const double last = 0.4;
+        var end = trace.Seconds[^1];
+        if (capture.Seconds.Span[^1] - end > last)
+        {
+            return 0;
+        }
+
+        var begin = Math.Max(trace.Seconds[0], end - last);
+        return Math.Max(0, (fit.TurnsAt(end) - fit.TurnsAt(begin)) / Math.Max(1e-6, end - begin));
+    }
+}

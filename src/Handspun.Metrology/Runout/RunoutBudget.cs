@@ -1,0 +1,26 @@
+using Handspun.Metrology.Quantities;
+
+namespace Handspun.Metrology.Runout;
+
+/// <summary>The standard uncertainty of a runout, part by part, in millimetres (JCGM 100:2008, 4.3, 5.1.2).</summary>
+/// <param name="Fit">From the scatter of the readings about the fit, the angle's doubt included (type A).</param>
+/// <param name="Resolution">From the gauge's step: a rectangle one step wide (JCGM 100:2008, F.2.2.1).</param>
+/// <param name="GaugeError">From the gauge's error limit: a rectangle of twice the limit.</param>
+/// <param name="Alignment">From the plunger's lean: the reading grows by one over the cosine, a rectangle from none to all of it.</param>
+internal readonly record struct RunoutBudget(double Fit, double Resolution, double GaugeError, double Alignment)
+{
+    /// <summary>The parts put together for a runout.</summary>
+    public static RunoutBudget For(double tir, double fit, double resolution, GaugeTraits gauge)
+    {
+        var lean = Math.Clamp(Math.Abs(gauge.PlungerLeanDegrees), 0, 45) * Math.PI / 180;
+        return new(
+            fit,
+            resolution / Math.Sqrt(12),
+            Math.Abs(gauge.ErrorLimit.Millimetres) / Math.Sqrt(3),
+            tir * (1 - Math.Cos(lean)) / Math.Sqrt(3));
+    }
+
+    /// <summary>All parts together, expanded with k = 2.</summary>
+    public Length Expanded =>
+        Length.FromMillimetres(2 * Math.Sqrt(Fit * Fit + Resolution * Resolution + GaugeError * GaugeError + Alignment * Alignment));
+}

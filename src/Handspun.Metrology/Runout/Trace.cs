@@ -1,0 +1,85 @@
+namespace Handspun.Metrology.Runout;
+
+/// <summary>The readings that a fit may use: from the first movement to the last, single wild ones left out.</summary>
+internal sealed class Trace
+{
+    /// <summary>When each was taken, in seconds; readings that arrived together are spread over the time they took.</summary>
+    public required double[] Seconds { get; init; }
+
+    /// <summary>What each was, in millimetres.</summary>
+    public required double[] Millimetres { get; init; }
+
+    /// <summary>The place of each in the capture.</summary>
+    public required int[] Places { get; init; }
+
+    /// <summary>The readings left out so far.</summary>
+    public required List<RejectedReading> Rejected { get; init; }
+
+    /// <summary>The gauge's step, as stated or as the readings show it, in millimetres.</summary>
+    public required double Resolution { get; init; }
+
+    /// <summary>Standard deviation of the noise from reading to reading, the step's share included, in millimetres.</summary>
+    public required double Noise { get; init; }
+
+    /// <summary>Highest minus lowest.</summary>
+    public double Range => Millimetres.Length == 0 ? 0 : Millimetres.Max() - Millimetres.Min();
+
+    /// <summary>How far along the trace a reading is: −1 at the first, 1 at the last.</summary>
+    public double Course(int reading) => CourseAt(Seconds[reading]);
+
+    /// <summary>How far along the trace a moment is: −1 at the first reading, 1 at the last, and no further.</summary>
+    public double CourseAt(double seconds)
+    {
+        var length = Seconds[^1] - Seconds[0];
+        return length > 0 ? Math.Clamp(2 * (seconds - Seconds[0]) / length - 1, -1, 1) : 0;
+    }
+
+    /// <summary>Prepares a valid capture.</summary>
+    public static Trace Of(ReadOnlySpan<double> seconds, ReadOnlySpan<double> millimetres, double statedResolution)
+    {
+        var spread = ArrivalTimes.Spread(seconds);
+        var resolution = statedResolution > 0 ? statedResolution : ReadingNoise.Step(millimetres);
+        var noise = Math.Max(ReadingNoise.Between(millimetres), resolution / Math.Sqrt(12));
+        var wild = Knocks.Find(millimetres, noise);
+        var (from, to) = Standing.Trim(millimetres, wild, Math.Max(4 * noise, 2.5 * resolution));
+
+        List<int> places = [];
+        List<RejectedReading> rejected = [];
+        for (var i = 0; i < millimetres.Length; i++)
+        {
+            if (i < from || i >= to)
+            {
+                rejected.Add(new(i, RejectionReason.Standing));
+            }
+            else if (wild[i])
+            {
+                rejected.Add(new(i, RejectionReason.Knock));
+            }
+            else
+            {
+                places.Add(i);
+            }
+        }
+
+        return new Trace
+        {
+            Seconds = [.. places.Select(place => spread[place])],
+            Millimetres = [.. Take(millimetres, places)],
+            Places = [.. places],
+            Rejected = rejected,
+            Resolution = resolution,
+            Noise = noise,
+        };
+    }
+
+    private static double[] Take(ReadOnlySpan<double> values, List<int> places)
+    {
+        var taken = new double[places.Count];
+        for (var i = 0; i < taken.Length; i++)
+        {
+            taken[i] = values[places[i]];
+        }
+
+        return taken;
+    }
+}

@@ -1,0 +1,30 @@
+using Handspun.Jobs.Orders;
+using Handspun.Jobs.Points;
+using Handspun.Jobs.Records;
+using Handspun.Station;
+using Handspun.Wire;
+
+namespace Handspun.Broker;
+
+/// <summary>Publishes results of records; the one that counts at its point is retained.</summary>
+internal sealed class ResultPublisher(StationBroker broker, StationOptions options)
+{
+    /// <summary>Publishes a record that has just been made, then the one that counts where that is another.</summary>
+    public async Task PublishNewAsync(Job job, JobPoint point, CaptureRecord record, CancellationToken cancellationToken)
+    {
+        var counts = point.Counting is null || point.Counting.Id == record.Id;
+        await PublishAsync(job.Number, point.Code, record, retain: counts, cancellationToken);
+    }
+
+    /// <summary>Publishes what counts at a point, so that it is there for whoever subscribes later.</summary>
+    public async Task PublishCountingAsync(Job job, JobPoint point, CancellationToken cancellationToken)
+    {
+        if ((point.Counting ?? point.NewestFirst.FirstOrDefault()) is { } record)
+        {
+            await PublishAsync(job.Number, point.Code, record, retain: true, cancellationToken);
+        }
+    }
+
+    private Task PublishAsync(string job, string point, CaptureRecord record, bool retain, CancellationToken cancellationToken) =>
+        broker.PublishAsync(Topics.Result(job, point), ResultMessage.Of(job, point, record, options.Unit), retain, cancellationToken);
+}

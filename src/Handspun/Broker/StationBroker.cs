@@ -1,0 +1,61 @@
+using System.Text.Json;
+using Handspun.Wire;
+using MQTTnet;
+using MQTTnet.Protocol;
+using MQTTnet.Server;
+
+namespace Handspun.Broker;
+
+/// <summary>The broker inside the station. Only the station publishes below its own topics; anybody on this machine may listen.</summary>
+internal sealed class StationBroker
+{
+    private const string Station = "handspun-station";
+
+    private readonly MqttServer _server;
+    private long _overwritten;
+
+    public StationBroker(MqttServer server)
+    {
+        _server = server;
+        server.InterceptingPublishAsync += Guard;
+        server.QueuedApplicationMessageOverwrittenAsync += CountLoss;
+    }
+
+    /// <summary>Messages that a slow subscriber did not get.</summary>
+    public long Overwritten => Interlocked.Read(ref _overwritten);
+
+    /// <summary>Publishes a message as JSON.</summary>
+    public async Task PublishAsync<T>(string topic, T message, bool retain, CancellationToken cancellationToken)
+    {
+        if (!_server.IsStarted)
+        {
+            return;   // the station is stopping, and nobody can be listening
+        }
+
+        var packet = new MqttApplicationMessageBuilder()
+            .WithTopic(topic)
+            .WithPayload(JsonSerializer.SerializeToUtf8Bytes(message, WireJson.Options))
+            .WithContentType("application/json")
+            .WithQualityOfServiceLevel(MqttQualityOfServiceLevel.AtLeastOnce)
+            .WithRetainFlag(retain)
+            .Build();
+        await _server.InjectApplicationMessage(new InjectedMqttApplicationMessage(packet) { SenderClientId = Station }, cancellationToken);
+    }
+
+    private static Task Guard(InterceptingPublishEventArgs publishing)
+    {
+        if (publishing.ClientId != Station && publishing.ApplicationMessage.Topic.StartsWith(Topics.Root, StringComparison.Ordinal))
+        {
+            publishing.ProcessPublish = false;
+            publishing.Response.ReasonCode = MqttPubAckReasonCode.NotAuthorized;
+        }
+
+        return Task.CompletedTask;
+    }
+
+    private Task CountLoss(QueueMessageOverwrittenEventArgs lost)
+    {
+        Interlocked.Increment(ref _overwritten);
+        return Task.CompletedTask;
+    }
+}

@@ -1,0 +1,75 @@
+using System.Text.Json;
+using Handspun.Capture.Finishing;
+using Handspun.Gauges.Listening;
+using Handspun.Gauges.Readings;
+using Handspun.Jobs.Limits;
+using Handspun.Station;
+
+namespace Handspun.Filing;
+
+/// <summary>Remembers on the disk which captures are running, so that one that a crash cut short is found again.</summary>
+internal sealed class InterruptedCaptures(StationOptions options, GaugeRoster gauges, GaugeClock clock)
+{
+    private const string Ending = ".running.json";
+
+    // What is left is looked up once, before this run of the station notes any of its own.
+    private readonly string[] _left = Directory.GetFiles(options.Data.Records, "*" + Ending);
+
+    /// <summary>Notes that a capture runs.</summary>
+    public void Note(StartedCapture capture)
+    {
+        var setup = gauges.Find(capture.Task.Gauge)!.Setup;
+        var note = new CaptureNote
+        {
+            Capture = capture.Id,
+            Job = capture.Task.Job,
+            Point = capture.Task.Point,
+            Gauge = setup.Name.ToString(),
+            Port = setup.Port.ToString() ?? "",
+            Profile = setup.Profile.Name,
+            ProfileText = setup.Profile.Text,
+            Limit = capture.Task.Limit,
+            TurnsWanted = capture.Task.TurnsWanted,
+            Zero = clock.StartedAt,
+            FromSeconds = capture.From.TotalSeconds,
+        };
+        File.WriteAllText(PathOf(capture.Id), JsonSerializer.Serialize(note));
+    }
+
+    /// <summary>Strikes a note: the capture is filed, or was none.</summary>
+    public void Strike(string capture) => File.Delete(PathOf(capture));
+
+    /// <summary>The captures that an earlier run of the station left unfinished.</summary>
+    public IEnumerable<LeftCapture> Left() => _left
+        .Select(path => JsonSerializer.Deserialize<CaptureNote>(File.ReadAllText(path)))
+        .OfType<CaptureNote>()
+        .Select(note => new LeftCapture(note, Path.Combine(options.Data.Journals, note.Gauge)));
+
+    private string PathOf(string capture) => Path.Combine(options.Data.Records, capture + Ending);
+}
+
+/// <summary>What is noted of a running capture.</summary>
+internal sealed record CaptureNote
+{
+    public required string Capture { get; init; }
+
+    public required string Job { get; init; }
+
+    public required string Point { get; init; }
+
+    public required string Gauge { get; init; }
+
+    public required string Port { get; init; }
+
+    public required string Profile { get; init; }
+
+    public required string ProfileText { get; init; }
+
+    public Limit? Limit { get; init; }
+
+    public double TurnsWanted { get; init; }
+
+    public DateTimeOffset Zero { get; init; }
+
+    public double FromSeconds { get; init; }
+}

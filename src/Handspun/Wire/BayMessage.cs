@@ -1,0 +1,46 @@
+using Handspun.Jobs.Limits;
+
+namespace Handspun.Wire;
+
+/// <summary>The bay as a screen needs it when it opens or comes back.</summary>
+internal sealed record BayMessage
+{
+    public required string Phase { get; init; }
+
+    public required string Unit { get; init; }
+
+    public string? Job { get; init; }
+
+    public string? JobTitle { get; init; }
+
+    public string? Bike { get; init; }
+
+    public string? Point { get; init; }
+
+    public string? PointTitle { get; init; }
+
+    public string? Gauge { get; init; }
+
+    public string? Capture { get; init; }
+
+    public double? TurnsWanted { get; init; }
+
+    public LimitMessage? Limit { get; init; }
+
+    public ProgressMessage? Progress { get; init; }
+
+    public required TraceMessage Trace { get; init; }
+
+    public ResultMessage? Result { get; init; }
+
+    public required IReadOnlyList<GaugeStateMessage> Gauges { get; init; }
+
+    public required IReadOnlyList<string> Cautions { get; init; }
+
+    public bool CautionsRead { get; init; }
+
+    public static string UnitCode(LengthUnit unit) => LengthText.Symbol(unit);
+}
+
+/// <summary>Readings for a screen that was not there when they came.</summary>
+internal sealed record TraceMessage(IReadOnlyList<double> T, IReadOnlyList<double> Mm);

@@ -1,0 +1,172 @@
+using Handspun.Metrology.Quantities;
+using Handspun.Metrology.Runout;
+using Handspun.Simulation;
+
+namespace Handspun.Metrology.Tests.Runout;
+
+public class RunoutMethodTests
+{
+    [Fact]
+    public void Runout_OfASteadyPureSine_IsTwiceTheAmplitude()
+    {
+        var result = Captures.Measure(Captures.Of(400, 8, t => 0.3 + 0.05 * Math.Sin(2 * Math.PI * 0.5 * t + 0.3)));
+
+        Assert.Equal(RunoutStatus.Measured, result.Status);
+        Assert.Equal(0.1, result.Tir!.Value.Millimetres, 2e-5);
+        Assert.Equal(0.05, result.Eccentricity!.Value.Millimetres, 2e-5);
+        Assert.Equal(4, result.Turns, 0.05);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Runout_OfHandTurnedShafts_LiesWithinItsUncertainty(bool index)
+    {
+        var inside = 0;
+        for (var seed = 0; seed < 40; seed++)
+        {
+            var simulated = Captures.Usual(seed, index ? AngleAid.IndexEachTurn : null);
+            var result = Captures.Measure(simulated.ToCapture());
+            Assert.Equal(RunoutStatus.Measured, result.Status);
+            var error = Math.Abs(result.Tir!.Value.Millimetres - simulated.TrueTirMillimetres);
+            Assert.True(error < 0.004, $"seed {seed}: {error}");
+            inside += error <= result.TirU95!.Value.Millimetres ? 1 : 0;
+        }
+
+        Assert.InRange(inside, 36, 40);
+    }
+
+    [Fact]
+    public void Turns_WithAPauseBeforeAndAfter_AreThoseOfTheHand()
+    {
+        var simulated = Captures.Usual(3, AngleAid.IndexEachTurn);
+        var result = Captures.Measure(simulated.ToCapture());
+
+        Assert.Equal(3.5, result.Turns, 0.2);
+        Assert.Equal(0, result.TurnsPerSecond);
+        Assert.Contains(result.Rejected, left => left is { Reading: 0, Reason: RejectionReason.Standing });
+        Assert.Equal(simulated.Seconds.Length, result.AngleDegrees.Count);
+        Assert.Equal(AngleReference.Index, result.Reference);
+    }
+
+    [Fact]
+    public void Runout_WithOneWildReading_IsNotFooled()
+    {
+        var simulated = Captures.Usual(5);
+        var clean = Captures.Measure(simulated.ToCapture());
+        simulated.Millimetres[170] += 0.3;
+        var knocked = Captures.Measure(simulated.ToCapture());
+
+        Assert.Equal(clean.Tir!.Value.Millimetres, knocked.Tir!.Value.Millimetres, 0.0005);
+        Assert.Contains(new RejectedReading(170, RejectionReason.Knock), knocked.Rejected);
+    }
+
+    [Fact]
+    public void HighSpot_WithAnEncoder_IsWhereTheShaftIsHighest()
+    {
+        var simulated = Captures.Usual(6, new AngleAid { EncoderSteps = 1000 });
+        var result = Captures.Measure(simulated.ToCapture());
+
+        Assert.Equal(AngleReference.Encoder, result.Reference);
+        Assert.Equal(simulated.TrueHighSpotDegrees, result.HighSpot!.Value.Degrees, 2.0);
+        Assert.NotNull(result.HighSpotU95Degrees);
+    }
+
+    [Theory]
+    [InlineData(0.3)]
+    [InlineData(0.6)]
+    [InlineData(0.85)]
+    public void Capture_OfLessThanAWholeTurn_HasNoRunoutAndSaysWhatToDo(double turns)
+    {
+        for (var seed = 0; seed < 12; seed++)
+        {
+            foreach (var aid in new[] { AngleAid.None, AngleAid.IndexEachTurn, new AngleAid { EncoderSteps = 360 } })
+            {
+                var result = Captures.Measure(Captures.Usual(seed, aid, turns: turns).ToCapture());
+
+                Assert.Equal(RunoutStatus.TooShort, result.Status);
+                Assert.Null(result.Tir);
+                Assert.Contains("turn", result.Missing);
+                Assert.InRange(result.Turns, 0, 1);
+            }
+        }
+    }
+
+    [Fact]
+    public void Capture_OfAShaftThatStands_IsTooShort()
+    {
+        var result = Captures.Measure(Captures.Of(200, 4, _ => 0.123));
+
+        Assert.Equal(RunoutStatus.TooShort, result.Status);
+        Assert.Equal(0, result.Turns);
+        Assert.Contains("turn it", result.Missing);
+    }
+
+    [Fact]
+    public void Capture_WithBadContents_IsRejectedWithASentence()
+    {
+        var good = Captures.Usual(1).ToCapture();
+        RotationCapture[] bad =
+        [
+            new() { Seconds = ReadOnlyMemory<double>.Empty, Millimetres = ReadOnlyMemory<double>.Empty },
+            good with { Millimetres = good.Millimetres[1..] },
+            good with { Millimetres = Changed(good.Millimetres, 20, double.NaN) },
+            good with { Seconds = Changed(good.Seconds, 20, double.PositiveInfinity) },
+            good with { Seconds = Changed(good.Seconds, 20, 0) },
+            good with { IndexSeconds = new[] { 2.0, 1.0 } },
+            good with { TurnsPerIndex = 0 },
+            good with { EncoderSeconds = new[] { 1.0 } },
+            good with { Seconds = good.Seconds[..3], Millimetres = good.Millimetres[..3] },
+        ];
+
+        Assert.All(bad, capture =>
+        {
+            var result = Captures.Measure(capture);
+            Assert.Equal(RunoutStatus.Rejected, result.Status);
+            Assert.Null(result.Tir);
+            Assert.EndsWith(".", result.Missing);
+        });
+    }
+
+    // Readings come in while the hand turns; every prefix must get some answer, and turns must grow.
+    [Fact]
+    public void Capture_StillGoingOn_IsAnsweredAtEveryLength()
+    {
+        var whole = Captures.Usual(8).ToCapture();
+        var turnsAtEnd = 0.0;
+        for (var readings = 1; readings < whole.Seconds.Length; readings += 7)
+        {
+            var result = Captures.Measure(whole with { Seconds = whole.Seconds[..readings], Millimetres = whole.Millimetres[..readings] });
+            Assert.Equal(result.Status == RunoutStatus.Measured, result.Tir is not null);
+            Assert.Equal(result.Status == RunoutStatus.Measured, result.Missing is null);
+            turnsAtEnd = result.Turns;
+        }
+
+        Assert.Equal(3.5, turnsAtEnd, 0.2);
+    }
+
+    // Common practice, no source: a shaft with 0.003 in of runout is in good shape, one with 0.013 in is not.
+    [Theory]
+    [InlineData(0.003, Handspun.Metrology.Decision.Verdict.Within)]
+    [InlineData(0.013, Handspun.Metrology.Decision.Verdict.Over)]
+    public void Shaft_AgainstFiveThousandths_GetsTheVerdictOfTheTrade(double inches, Handspun.Metrology.Decision.Verdict verdict)
+    {
+        var gauge = new Indicator { ResolutionMillimetres = 0.0127, NoiseMicrometres = 1 };
+        var traits = new GaugeTraits { Resolution = Length.FromInches(0.0005), ErrorLimit = Length.FromInches(0.0005) };
+        for (var seed = 0; seed < 20; seed++)
+        {
+            var simulated = Captures.Usual(seed, AngleAid.IndexEachTurn, gauge, tir: 25.4 * inches);
+            var result = Captures.Measure(simulated.ToCapture(), traits);
+            var decision = Handspun.Metrology.Decision.ConformityRule.Decide(
+                result.Tir!.Value, result.TirU95!.Value, Handspun.Metrology.Decision.Tolerance.AtMost(Length.FromInches(0.005)));
+            Assert.Equal(verdict, decision.Verdict);
+        }
+    }
+
+    private static double[] Changed(ReadOnlyMemory<double> values, int at, double value)
+    {
+        var changed = values.ToArray();
+        changed[at] = value;
+        return changed;
+    }
+}
