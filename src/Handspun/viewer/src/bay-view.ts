@@ -73,7 +73,7 @@ export function viewOf(state: BayState): BayView {
     turns: turnsWords(turns, result === null ? turnsWanted : 0),
     fraction: turns === null || turnsWanted <= 0 ? 0 : Math.min(1, Math.max(0, turns / turnsWanted)),
     turnsWanted,
-    speed: stage === 'turning' ? speedWords(progress?.turns_per_s ?? null) : '',
+    speed: stage === 'turning' && !gauge.trouble ? speedWords(progress?.turns_per_s ?? null) : '',
     sentence: result ? (result.missing ?? result.sentence ?? '') : gauge.trouble ? gauge.detail : (progress?.sentence ?? ''),
     verdict: result ? verdictOf(result) : null,
     warnings: result?.warnings.map((warning) => warning.sentence) ?? [],
