@@ -63,8 +63,8 @@ export function stageOf(state: BayState): Stage {
   if (bay.job === null || bay.point === null || bay.phase === 'idle') return 'idle';
   if (progress?.phase === 'turning') return 'turning';
   if (progress?.phase === 'ended' && result?.capture !== progress.capture) return 'working';
-  if (result !== null) return 'result';
-  return bay.cautions.length > 0 && !bay.cautions_read ? 'cautions' : 'waiting';
+  if (bay.cautions.length > 0 && !bay.cautions_read) return 'cautions';
+  return result !== null ? 'result' : 'waiting';
 }
 
 function fromSnapshot(state: BayState, bay: Bay): BayState {

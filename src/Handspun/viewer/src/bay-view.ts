@@ -4,6 +4,7 @@ import { gaugeOf, stageOf, type BayState, type Stage } from './bay-state';
 import { gaugeWords, type GaugeWords } from './gauge-words';
 import { digits, uncertainty } from './units';
 import { verdictOf, type Verdict } from './verdict';
+import type { GaugeState } from './wire';
 
 export interface BayView {
   readonly stage: Stage;
@@ -26,7 +27,10 @@ export interface BayView {
   readonly verdict: Verdict | null;
   readonly warnings: readonly string[];
   readonly limit: string;
+  /** The point's gauge; null when the bay is idle. */
   readonly gauge: GaugeWords | null;
+  /** All gauges in words, while the bay is idle. */
+  readonly gauges: readonly string[];
   readonly cautions: readonly string[];
   /** When the record shown was made; empty while none is shown. */
   readonly recordedAt: string;
@@ -53,6 +57,7 @@ export function viewOf(state: BayState): BayView {
   const u95Mm = measured?.tir_u95_mm ?? null;
   const turns = measured?.turns ?? null;
   const turnsWanted = progress?.turns_wanted ?? bay?.turns_wanted ?? 0;
+  const gauge = gaugeWords(gaugeOf(state));
   const onPoint = stage !== 'unknown' && stage !== 'idle';
 
   return {
@@ -60,7 +65,7 @@ export function viewOf(state: BayState): BayView {
     point: onPoint ? (bay?.point_title ?? bay?.point ?? '') : '',
     about: onPoint ? [`Job ${bay?.job}`, bay?.bike, bay?.job_title].filter(Boolean).join(' · ') : '',
     jobAddress: onPoint ? `/jobs/${encodeURIComponent(bay?.job ?? '')}` : '/',
-    phase: phases[stage],
+    phase: onPoint && gauge.trouble ? gauge.title : phases[stage],
     tir: tirMm === null ? '' : digits(tirMm, unit, u95Mm),
     unit,
     tirUncertainty: u95Mm === null || tirMm === null ? '' : uncertainty(u95Mm, unit),
@@ -68,15 +73,21 @@ export function viewOf(state: BayState): BayView {
     turns: turnsWords(turns, result === null ? turnsWanted : 0),
     fraction: turns === null || turnsWanted <= 0 ? 0 : Math.min(1, Math.max(0, turns / turnsWanted)),
     turnsWanted,
-    speed: stage === 'turning' ? speedWords(progress?.turns_per_s ?? null) : '',
-    sentence: result ? (result.missing ?? result.sentence ?? '') : (progress?.sentence ?? ''),
+    speed: stage === 'turning' && !gauge.trouble ? speedWords(progress?.turns_per_s ?? null) : '',
+    sentence: result ? (result.missing ?? result.sentence ?? '') : gauge.trouble ? gauge.detail : (progress?.sentence ?? ''),
     verdict: result ? verdictOf(result) : null,
     warnings: result?.warnings.map((warning) => warning.sentence) ?? [],
     limit: onPoint ? limitWords(state, unit) : '',
-    gauge: onPoint ? gaugeWords(gaugeOf(state)) : null,
+    gauge: onPoint ? gauge : null,
+    gauges: stage === 'idle' ? [...state.gauges.values()].map(inOneLine) : [],
     cautions: stage === 'cautions' ? (bay?.cautions ?? []) : [],
     recordedAt: result?.at ?? '',
   };
+}
+
+function inOneLine(gauge: GaugeState): string {
+  const { title, detail, unreadable } = gaugeWords(gauge);
+  return [`${gauge.gauge}: ${title.toLowerCase()}.`, detail, unreadable && `${unreadable}.`].filter(Boolean).join(' ');
 }
 
 function turnsWords(turns: number | null, wanted: number): string {

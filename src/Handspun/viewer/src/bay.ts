@@ -5,8 +5,9 @@ import { apply, nothingKnown, stageOf, type BayState, type Message } from './bay
 import { agoWords, contactWords, viewOf, type BayView } from './bay-view';
 import { Contact } from './contact';
 import { limitScale } from './limit-scale';
+import { stayAwake } from './stay-awake';
 import { Trace } from './trace';
-import { TraceMemory } from './trace-memory';
+import { gapSeconds, TraceMemory } from './trace-memory';
 import { traceWindow } from './trace-window';
 import { turnMarks } from './turn-marks';
 import { digits } from './units';
@@ -17,12 +18,14 @@ const memory = new TraceMemory();
 let state: BayState = nothingKnown;
 let trace: Trace | null = null;
 let dirty = false;
+let newestCameAt = 0;
 
 const contact = new Contact({
   message: take,
   readings: (gauge, batch) => {
     if (gauge !== state.bay?.gauge) return;
     memory.push(batch.t, batch.mm, batch.t0);
+    newestCameAt = performance.now();
     redraw();
   },
   changed: redraw,
@@ -33,7 +36,9 @@ function take(message: Message): void {
   state = apply(state, message);
   if (message.kind === 'snapshot') {
     if (gaugeBefore !== state.bay?.gauge) memory.clear();
+    const before = memory.newest;
     memory.push(message.bay.trace?.t ?? [], message.bay.trace?.mm ?? []);
+    if (memory.newest !== before) newestCameAt = performance.now();
   }
   if (state.stale) void contact.ask();
   redraw();
@@ -56,7 +61,8 @@ function show(): void {
   set(screen, 'stage', view.stage);
   set(screen, 'contact', lost ? 'lost' : 'live');
   set(screen, 'verdict', view.verdict?.kind ?? '');
-  set(screen, 'gauge', view.gauge?.trouble ? 'trouble' : 'well');
+  set(screen, 'gauge', view.gauge === null ? 'none' : view.gauge.trouble ? 'trouble' : 'well');
+  set(screen, 'figure', view.tir ? 'yes' : 'no');
   put('bay-contact', lost ? `${lost}. What stands here is that old.` : '');
   put('bay-point', view.point);
   put('bay-about', view.about);
@@ -70,9 +76,10 @@ function show(): void {
   put('bay-sentence', view.sentence);
   put('bay-verdict', view.verdict?.word ?? '');
   put('bay-limit', view.limit);
-  put('bay-recorded', view.recordedAt ? `Recorded ${agoWords(Date.now() - Date.parse(view.recordedAt))}` : '');
+  put('bay-recorded', view.recordedAt ? `Recorded ${agoWords(Date.now() + contact.aheadMs - Date.parse(view.recordedAt))}` : '');
   list('bay-warnings', view.warnings);
   list('bay-cautions', view.cautions);
+  list('bay-gauges', view.gauges);
   showGauge(view);
   showRule(view);
   showScale();
@@ -80,9 +87,9 @@ function show(): void {
   drawTrace();
 }
 
-function showGauge({ gauge }: BayView): void {
+function showGauge({ gauge, stage }: BayView): void {
   put('bay-gauge-title', gauge?.title ?? '');
-  put('bay-gauge-detail', gauge?.trouble ? gauge.detail : '');
+  put('bay-gauge-detail', gauge?.trouble && stage === 'result' ? gauge.detail : '');
   put('bay-unreadable', gauge?.unreadable ?? '');
   const now = memory.newestMm;
   put('bay-reading', gauge && !gauge.trouble && Number.isFinite(now) ? digits(now, state.bay?.unit ?? 'in') : '');
@@ -116,7 +123,13 @@ function drawTrace(): void {
   const stage = stageOf(state);
   if (stage === 'unknown' || stage === 'idle' || stage === 'cautions') return;
   trace ??= new Trace(part('bay-trace'));
-  trace.draw(memory, traceWindow(state, stage, memory.newest), turnMarks(state.turnsAt), state.bay?.unit ?? 'in');
+  trace.draw(memory, traceWindow(state, stage, gaugeClock()), turnMarks(state.turnsAt), state.bay?.unit ?? 'in');
+}
+
+/** The gauge's clock now: where readings stop coming, the trace moves on without them. */
+function gaugeClock(): number {
+  const since = (performance.now() - newestCameAt) / 1000;
+  return memory.newest + (since > gapSeconds ? since : 0);
 }
 
 async function press(button: HTMLButtonElement): Promise<void> {
@@ -158,5 +171,6 @@ for (const button of document.querySelectorAll<HTMLButtonElement>('button[data-a
   button.addEventListener('click', () => void press(button));
 }
 setInterval(redraw, 500);
+stayAwake();
 void contact.start();
 show();

@@ -27,6 +27,8 @@ export class Contact {
   /** When the station was last heard, by `performance.now()`. */
   heardAt = performance.now();
   connected = false;
+  /** How far the station's wall clock is ahead of this screen's, in milliseconds. */
+  aheadMs = 0;
 
   constructor(events: ContactEvents) {
     this.#events = events;
@@ -78,6 +80,8 @@ export class Contact {
         signal: AbortSignal.timeout(snapshotPatienceMs),
       });
       if (!answer.ok) throw new Error(`The station answered ${answer.status}.`);
+      const stationTime = Date.parse(answer.headers.get('date') ?? '');
+      if (Number.isFinite(stationTime)) this.aheadMs = stationTime - Date.now();
       this.told((await answer.json()) as Bay);
     } catch {
       setTimeout(() => void this.ask(), askAgainMs);

@@ -14,17 +14,17 @@ const shortestSeconds = 8;
 const longestSeconds = 60;
 const leadSeconds = 0.5;
 
-/** The whole spin while it lasts and after it; otherwise the last seconds. */
-export function traceWindow(state: BayState, stage: Stage, newest: number): TraceWindow {
+/** The whole spin while it lasts and after it; otherwise the last seconds. `now` is the gauge's clock at this moment. */
+export function traceWindow(state: BayState, stage: Stage, now: number): TraceWindow {
   const { progress, turnsAt } = state;
   if (stage === 'turning' && progress?.started != null) {
-    const from = Math.max(progress.started - leadSeconds, newest - longestSeconds);
-    return { from: Math.min(from, newest - shortestSeconds), to: newest, held: false };
+    const from = Math.max(progress.started - leadSeconds, now - longestSeconds);
+    return { from: Math.min(from, now - shortestSeconds), to: now, held: false };
   }
   const spun = turnsAt.length > 1 && (stage === 'working' || stage === 'result');
   if (spun) {
     const to = turnsAt.at(-1)!.t;
     return { from: Math.max(turnsAt[0]!.t - leadSeconds, to - longestSeconds), to, held: true };
   }
-  return { from: newest - idleSeconds, to: newest, held: false };
+  return { from: now - idleSeconds, to: now, held: false };
 }

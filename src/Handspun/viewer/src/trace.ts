@@ -78,7 +78,7 @@ export class Trace {
         y: { range: (_, low, high) => padded(low, high, inUnit(leastSpanMm, this.#unit)) },
       },
       axes: [
-        { ...axis, size: 28, space: 70, values: (_, splits) => splits.map((at) => (at === 0 ? '' : `${minusSign(at)} s`)) },
+        { ...axis, size: 28, space: 110, values: (_, splits) => splits.map((at) => (at === 0 ? '' : `${minusSign(at)} s`)) },
         { ...axis, size: 74, space: 24, values: (_, splits) => splits.map((at) => minusSign(at, this.#unit === 'in' ? 4 : 3)) },
       ],
       series: [
@@ -90,28 +90,34 @@ export class Trace {
           gaps: (plot, _, from, to) => gaps(plot, from, to),
         },
       ],
-      hooks: { drawAxes: [(plot) => this.#ruleTurns(plot)] },
+      hooks: { draw: [(plot) => this.#ruleTurns(plot)] },
     };
   }
 
   #ruleTurns(plot: uPlot): void {
     const { ctx, bbox } = plot;
+    const px = devicePixelRatio;
     ctx.save();
-    ctx.strokeStyle = this.#colour('--line');
-    ctx.fillStyle = this.#colour('--ink-soft');
-    ctx.font = `600 ${Math.round(15 * devicePixelRatio)}px "Barlow Semi Condensed", sans-serif`;
+    ctx.font = `600 ${Math.round(16 * px)}px "Barlow Semi Condensed", sans-serif`;
     ctx.textAlign = 'right';
     ctx.textBaseline = 'top';
-    ctx.lineWidth = 1.5 * devicePixelRatio;
+    ctx.lineJoin = 'round';
     for (const { turn, t } of this.#marks) {
       const at = t - this.#to;
       if (at < -this.#span || at > 0) continue;
       const x = Math.round(plot.valToPos(at, 'x', true));
+      ctx.strokeStyle = this.#colour('--line');
+      ctx.lineWidth = 1.5 * px;
       ctx.beginPath();
       ctx.moveTo(x, bbox.top);
       ctx.lineTo(x, bbox.top + bbox.height);
       ctx.stroke();
-      ctx.fillText(String(turn), x - 5 * devicePixelRatio, bbox.top + 3 * devicePixelRatio);
+      // A halo keeps the number readable where the trace runs through it.
+      ctx.strokeStyle = this.#colour('--well');
+      ctx.lineWidth = 5 * px;
+      ctx.strokeText(String(turn), x - 6 * px, bbox.top + 3 * px);
+      ctx.fillStyle = this.#colour('--ink');
+      ctx.fillText(String(turn), x - 6 * px, bbox.top + 3 * px);
     }
     ctx.restore();
   }

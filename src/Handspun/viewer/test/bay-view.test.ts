@@ -1,0 +1,78 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { apply, nothingKnown, type Message } from '../src/bay-state';
+import { agoWords, contactWords, viewOf } from '../src/bay-view';
+import { bay, gauge, result, turning } from './sample';
+
+const view = (...messages: Message[]) => viewOf(messages.reduce(apply, nothingKnown));
+
+test('a waiting bay says what is measured and what it waits for', () => {
+  const shown = view({ kind: 'snapshot', bay });
+  assert.equal(shown.phase, 'Waiting for the shaft to turn');
+  assert.equal(shown.point, 'Pinion shaft runout');
+  assert.equal(shown.about, 'Job 1042 · 2009 Aldermoor Corvid 1200 · Whine from the cam chest');
+  assert.equal(shown.tir, '');
+  assert.equal(shown.turns, '0 of 3 turns');
+  assert.equal(shown.limit, 'Limit: at most 0.0050 in, not confirmed');
+});
+
+test('a turning bay shows the runout so far, the turns and the speed', () => {
+  const shown = view({ kind: 'snapshot', bay }, { kind: 'progress', progress: turning });
+  assert.equal(shown.phase, 'Turning');
+  assert.equal(shown.tir, '0.0031');
+  assert.equal(shown.tirUncertainty, '±\u00a00.0002\u00a0in');
+  assert.equal(shown.turns, '1.2 of 3 turns');
+  assert.equal(shown.speed, '25 turns a minute');
+  assert.equal(shown.fraction, 1.2 / 3);
+  assert.equal(shown.verdict, null);
+});
+
+test('a result brings its verdict, its sentence and its warnings', () => {
+  const shown = view({ kind: 'snapshot', bay: { ...bay, result } });
+  assert.equal(shown.phase, 'Turn again for a second record');
+  assert.deepEqual(shown.verdict, { kind: 'within', word: 'Within the limit' });
+  assert.equal(shown.sentence, result.sentence);
+  assert.deepEqual(shown.warnings, ['Fewer turns than wanted were seen.']);
+});
+
+test('a spin without a result says what is missing and shows no number', () => {
+  const missing = { ...result, status: 'incomplete' as const, tir_mm: null, tir_u95_mm: null, verdict: null, missing: 'The shaft stood still.' };
+  const shown = view({ kind: 'snapshot', bay: { ...bay, result: missing } });
+  assert.equal(shown.sentence, 'The shaft stood still.');
+  assert.equal(shown.tir, '');
+  assert.deepEqual(shown.verdict, { kind: 'none', word: 'No result' });
+});
+
+test('a gauge in trouble takes the headline and says what to do', () => {
+  const lost = { ...gauge, state: 'lost' as const, sentence: 'Plug it in again.' };
+  const shown = view({ kind: 'snapshot', bay }, { kind: 'gauge', gauge: lost });
+  assert.equal(shown.phase, 'Gauge lost');
+  assert.equal(shown.sentence, 'Plug it in again.');
+});
+
+test('lines that could not be read are told by their rate, and only when there are any', () => {
+  const noisy = view({ kind: 'snapshot', bay }, { kind: 'gauge', gauge: { ...gauge, unreadable_per_s: 3.21 } });
+  assert.equal(noisy.gauge?.unreadable, '3.2 unreadable lines a second');
+  assert.equal(view({ kind: 'snapshot', bay }).gauge?.unreadable, '');
+});
+
+test('an idle bay lists its gauges', () => {
+  const shown = view({ kind: 'snapshot', bay: { ...bay, phase: 'idle', job: null, point: null, progress: null } });
+  assert.deepEqual(shown.gauges, ['dial: gauge reading. The indicator sends readings.']);
+});
+
+test('a broken line is told by its age, a short pause is not', () => {
+  assert.equal(contactWords(false, 1000), '');
+  assert.equal(contactWords(false, 4100), 'No contact with the station for 4 s');
+  assert.equal(contactWords(true, 4100), '');
+  assert.equal(contactWords(true, 60_000), 'No contact with the station for 60 s');
+  assert.equal(contactWords(false, 240_000), 'No contact with the station for 4 min');
+});
+
+test('the age of a record is told in the unit that fits', () => {
+  assert.equal(agoWords(-500), '0 s ago');
+  assert.equal(agoWords(42_000), '42 s ago');
+  assert.equal(agoWords(5 * 60_000), '5 min ago');
+  assert.equal(agoWords(3 * 3_600_000), '3 h ago');
+  assert.equal(agoWords(4 * 86_400_000), '4 days ago');
+});
