@@ -40,7 +40,7 @@ public sealed class Bay(
     private TimeSpan _lastTold;
 
     /// <summary>The bay as it is now.</summary>
-    public BayView View
+    public BaySnapshot View
     {
         get
         {

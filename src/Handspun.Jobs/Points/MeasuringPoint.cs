@@ -6,8 +6,9 @@ namespace Handspun.Jobs.Points;
 /// <summary>What is measured on a bike, in general: the kind of point that a job takes over when it is opened.</summary>
 /// <param name="Code">Its name in data and topics: lower-case letters, digits and hyphens.</param>
 /// <param name="Title">Its name on screens.</param>
+/// <param name="How">How to set the gauge up, in a sentence or two.</param>
 /// <param name="ShippedLimit">The limit that a new job starts with; unconfirmed until the shop confirms it.</param>
-public sealed record MeasuringPoint(string Code, string Title, Limit ShippedLimit)
+public sealed record MeasuringPoint(string Code, string Title, string How, Limit ShippedLimit)
 {
     /// <summary>Runout of the pinion shaft: the gate of every job in the cam chest.</summary>
     /// <remarks>
@@ -17,6 +18,7 @@ public sealed record MeasuringPoint(string Code, string Title, Limit ShippedLimi
     public static MeasuringPoint PinionRunout { get; } = new(
         "pinion-runout",
         "Pinion shaft runout",
+        "Clamp the stand to the engine, never to the frame or the lift. Set the plunger on the machined bearing surface, square to the shaft, with about a millimetre of travel in hand. Then turn the rear wheel in top gear.",
         new Limit
         {
             UpperMillimetres = Length.FromInches(0.005).Millimetres,

@@ -1,4 +1,3 @@
-using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 
 namespace Handspun.Jobs.Store;
@@ -16,17 +15,18 @@ public static class StoreSchema
         }
     }
 
+    // Asked past the model: a query that fails, as it would on a new file, is logged as an error.
     private static async Task<string?> LastAppliedAsync(JobsContext context, CancellationToken cancellationToken)
     {
-        try
+        await context.Database.OpenConnectionAsync(cancellationToken);
+        await using var command = context.Database.GetDbConnection().CreateCommand();
+        command.CommandText = "SELECT name FROM sqlite_master WHERE type = 'table' AND name = '__EFMigrationsHistory'";
+        if (await command.ExecuteScalarAsync(cancellationToken) is null)
         {
-            return await context.Database
-                .SqlQuery<string?>($"SELECT MAX(\"MigrationId\") AS \"Value\" FROM \"__EFMigrationsHistory\"")
-                .FirstAsync(cancellationToken);
+            return null;
         }
-        catch (SqliteException e) when (e.SqliteErrorCode is 1 or 14)
-        {
-            return null;   // no such table, or no file yet
-        }
+
+        command.CommandText = "SELECT MAX(MigrationId) FROM __EFMigrationsHistory";
+        return await command.ExecuteScalarAsync(cancellationToken) as string;
     }
 }

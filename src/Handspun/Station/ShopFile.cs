@@ -20,11 +20,12 @@ internal sealed record ShopFile(LengthUnit Unit)
         try
         {
             var file = TomlSerializer.Deserialize<TomlTable>(File.ReadAllText(path)) ?? [];
+            var unit = file.TryGetValue("unit", out var value) ? value : "in";
             return file.Keys.Any(key => key != "unit")
                 ? throw Wrong(path)
-                : new(file.GetValueOrDefault("unit") switch
+                : new(unit switch
                 {
-                    null or "in" => LengthUnit.Inch,
+                    "in" => LengthUnit.Inch,
                     "mm" => LengthUnit.Millimetre,
                     _ => throw Wrong(path),
                 });

@@ -7,4 +7,4 @@ namespace Handspun.Capture.Bays;
 /// <param name="Progress">How far it has come; null where it is idle.</param>
 /// <param name="TraceSeconds">Times of the newest readings of its gauge, on the gauge clock.</param>
 /// <param name="TraceMillimetres">The readings.</param>
-public sealed record BayView(BayTask? Task, CaptureProgress? Progress, IReadOnlyList<double> TraceSeconds, IReadOnlyList<double> TraceMillimetres);
+public sealed record BaySnapshot(BayTask? Task, CaptureProgress? Progress, IReadOnlyList<double> TraceSeconds, IReadOnlyList<double> TraceMillimetres);

@@ -1,0 +1,143 @@
+using System.Text.Json;
+using Handspun.Broker;
+using Handspun.Capture.Bays;
+using Handspun.Capture.Progress;
+using Handspun.Gauges.Listening;
+using Handspun.Gauges.Readings;
+using Handspun.Jobs.Cautions;
+using Handspun.Jobs.Orders;
+using Handspun.Jobs.Points;
+using Handspun.Jobs.Store;
+using Handspun.Station;
+using Handspun.Wire;
+
+namespace Handspun.Bays;
+
+/// <summary>Where a bay is told what to measure, and asked how it stands. What it was told is kept, so that it goes on after a restart.</summary>
+internal sealed class BayDesk(
+    Bay bay,
+    JobStore store,
+    GaugeRoster gauges,
+    GaugeClock clock,
+    GaugePublisher published,
+    StationOptions options,
+    ILogger<BayDesk> logger)
+{
+    /// <summary>Gives the bay a point of a job.</summary>
+    /// <param name="job">The job's number.</param>
+    /// <param name="point">The point's name in data.</param>
+    /// <param name="gauge">The gauge; null takes the only one.</param>
+    /// <param name="cautionsRead">Whether somebody says now that the cautions were read and followed.</param>
+    /// <param name="cancellationToken">Stops waiting.</param>
+    /// <exception cref="JobNotFoundException">There is no such job or point.</exception>
+    /// <exception cref="BayRefusalException">The cautions were not read, or there is no such gauge.</exception>
+    public async Task AssignAsync(string job, string point, string? gauge, bool cautionsRead, CancellationToken cancellationToken)
+    {
+        var found = await store.FindAsync(job, cancellationToken) ?? throw JobNotFoundException.Job(job);
+        var place = found.Points.Find(p => p.Code == point) ?? throw JobNotFoundException.Point(job, point);
+        var name = PickGauge(gauge);
+        if (found.CautionsReadAt is null)
+        {
+            if (!cautionsRead)
+            {
+                throw new BayRefusalException("Before the first spin of a job, read its cautions and say so (cautions_read: true). " + string.Join(" ", RunoutCautions.Sentences));
+            }
+
+            await store.CautionsReadAsync(job, cancellationToken);
+        }
+
+        bay.Assign(TaskOf(found, place, name));
+        await KeepAsync(new KeptTask(job, point, name.ToString()), cancellationToken);
+    }
+
+    /// <summary>Lets the bay's point go.</summary>
+    public async Task StandDownAsync(CancellationToken cancellationToken)
+    {
+        bay.StandDown();
+        await KeepAsync(null, cancellationToken);
+    }
+
+    /// <summary>Gives the bay its point again where that is the one that was changed, so that the next capture is held against the new limit.</summary>
+    public async Task RenewAsync(string job, string point, CancellationToken cancellationToken)
+    {
+        if (bay.View is { Task: { } task, Progress.Phase: not CapturePhase.Turning } && task.Job == job && task.Point == point)
+        {
+            await AssignAsync(job, point, task.Gauge.ToString(), cautionsRead: false, cancellationToken);
+        }
+    }
+
+    /// <summary>Goes on with what the bay did before the station was stopped.</summary>
+    public async Task ResumeAsync(CancellationToken cancellationToken)
+    {
+        try
+        {
+            if (File.Exists(options.Data.Bay)
+                && JsonSerializer.Deserialize<KeptTask>(await File.ReadAllTextAsync(options.Data.Bay, cancellationToken)) is { } kept)
+            {
+                await AssignAsync(kept.Job, kept.Point, kept.Gauge, cautionsRead: false, cancellationToken);
+            }
+        }
+        catch (Exception e) when (e is JsonException or JobNotFoundException or BayRefusalException)
+        {
+            BayDeskLog.NotResumed(logger, e.Message);   // the gauge may be another one now; the bay is idle until somebody chooses
+        }
+    }
+
+    /// <summary>The bay as a screen needs it.</summary>
+    public async Task<BayMessage> DescribeAsync(CancellationToken cancellationToken)
+    {
+        var view = bay.View;
+        var job = view.Task is { } task ? await store.FindAsync(task.Job, cancellationToken) : null;
+        var newest = job?.Points.Find(p => p.Code == view.Task!.Point)?.NewestFirst.FirstOrDefault();
+        var progress = view.Progress is { } known ? ProgressMessage.Of(known) : null;
+        return new BayMessage
+        {
+            Phase = progress?.Phase is "turning" or "waiting" ? progress.Phase : "idle",
+            Unit = BayMessage.UnitCode(options.Unit),
+            Job = view.Task?.Job,
+            JobTitle = view.Task?.JobTitle,
+            Bike = view.Task?.Bike,
+            Point = view.Task?.Point,
+            PointTitle = view.Task?.PointTitle,
+            Gauge = view.Task?.Gauge.ToString(),
+            Capture = progress?.Capture,
+            TurnsWanted = view.Task?.TurnsWanted,
+            Limit = LimitMessage.Of(view.Task?.Limit),
+            Progress = progress,
+            Trace = new([.. view.TraceSeconds.Select(t => Math.Round(t, 6))], [.. view.TraceMillimetres.Select(mm => Math.Round(mm, 7))]),
+            Result = newest is null ? null : ResultMessage.Of(view.Task!.Job, view.Task.Point, newest, options.Unit),
+            Gauges = [.. gauges.All.Select(gauge => GaugeStateMessage.Of(gauge.State, clock, published.NotSent))],
+            Cautions = RunoutCautions.Sentences,
+            CautionsRead = job?.CautionsReadAt is not null,
+        };
+    }
+
+    private GaugeName PickGauge(string? asked)
+    {
+        var names = gauges.All.Select(gauge => gauge.Setup.Name).ToList();
+        var list = string.Join(", ", names.Select(name => $"'{name}'"));
+        return (asked, names.Count) switch
+        {
+            (null, 1) => names[0],
+            (_, 0) => throw new BayRefusalException($"The station has no gauge: start it with --gauge NAME=PROFILE@PORT, or name one in {options.Data.Gauges}."),
+            (null, _) => throw new BayRefusalException($"Say which gauge sits on the point: {list}."),
+            _ => GaugeName.TryParse(asked, out var name) && names.Contains(name) ? name : throw new BayRefusalException($"There is no gauge '{asked}': give one of {list}."),
+        };
+    }
+
+    private static BayTask TaskOf(Job job, JobPoint point, GaugeName gauge) => new()
+    {
+        Job = job.Number,
+        JobTitle = job.Title,
+        Bike = job.Bike.Title,
+        Point = point.Code,
+        PointTitle = point.Title,
+        Gauge = gauge,
+        Limit = point.Limit,
+    };
+
+    private Task KeepAsync(KeptTask? task, CancellationToken cancellationToken) =>
+        File.WriteAllTextAsync(options.Data.Bay, JsonSerializer.Serialize(task), cancellationToken);
+
+    private sealed record KeptTask(string Job, string Point, string Gauge);
+}

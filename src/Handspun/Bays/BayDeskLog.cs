@@ -1,0 +1,7 @@
+namespace Handspun.Bays;
+
+internal static partial class BayDeskLog
+{
+    [LoggerMessage(4101, LogLevel.Warning, "The bay could not go on where it was: {Reason}")]
+    public static partial void NotResumed(ILogger logger, string reason);
+}

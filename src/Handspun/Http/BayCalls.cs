@@ -1,0 +1,37 @@
+using Handspun.Bays;
+using Handspun.Capture.Bays;
+
+namespace Handspun.Http;
+
+/// <summary>Calls about the bay.</summary>
+internal static class BayCalls
+{
+    /// <summary>Maps them.</summary>
+    public static void MapBay(this IEndpointRouteBuilder calls)
+    {
+        var bay = calls.MapGroup("/bay");
+        bay.MapGet("", (BayDesk desk, CancellationToken cancellation) => desk.DescribeAsync(cancellation));
+        bay.MapPost("/point", async (PointRequest request, BayDesk desk, CancellationToken cancellation) =>
+        {
+            await desk.AssignAsync(request.Job, request.Point, request.Gauge, request.CautionsRead, cancellation);
+            return await desk.DescribeAsync(cancellation);
+        });
+        bay.MapDelete("/point", async (BayDesk desk, CancellationToken cancellation) =>
+        {
+            await desk.StandDownAsync(cancellation);
+            return await desk.DescribeAsync(cancellation);
+        });
+        bay.MapPost("/start", (Bay bayAtWork, BayDesk desk, CancellationToken cancellation) =>
+        {
+            bayAtWork.StartNow();
+            return desk.DescribeAsync(cancellation);
+        });
+        bay.MapPost("/finish", (Bay bayAtWork, BayDesk desk, CancellationToken cancellation) =>
+        {
+            bayAtWork.FinishNow();
+            return desk.DescribeAsync(cancellation);
+        });
+    }
+
+    internal sealed record PointRequest(string Job, string Point, string? Gauge = null, bool CautionsRead = false);
+}

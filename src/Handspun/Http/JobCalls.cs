@@ -1,0 +1,96 @@
+using Handspun.Bays;
+using Handspun.Broker;
+using Handspun.Jobs.Limits;
+using Handspun.Jobs.Orders;
+using Handspun.Jobs.Points;
+using Handspun.Jobs.Store;
+using Handspun.Metrology.Quantities;
+using Handspun.Station;
+using Handspun.Wire;
+
+namespace Handspun.Http;
+
+/// <summary>Calls about jobs, their points and limits.</summary>
+internal static class JobCalls
+{
+    private const int ListedAtMost = 200;
+
+    /// <summary>Maps them.</summary>
+    public static void MapJobs(this IEndpointRouteBuilder calls)
+    {
+        var jobs = calls.MapGroup("/jobs");
+        jobs.MapGet("", async (JobStore store, StationOptions options, CancellationToken cancellation) =>
+            (await store.NewestAsync(ListedAtMost, cancellation)).Select(job => JobMessage.Of(job, options.Unit)));
+        jobs.MapPost("", OpenAsync);
+        jobs.MapGet("/{job}", async (string job, JobStore store, StationOptions options, CancellationToken cancellation) =>
+            JobMessage.Of(await store.FindAsync(job, cancellation) ?? throw JobNotFoundException.Job(job), options.Unit));
+        jobs.MapPut("/{job}/points/{point}/limit", SetLimitAsync);
+        jobs.MapPost("/{job}/points/{point}/counting", PickAsync);
+    }
+
+    private static async Task<IResult> OpenAsync(NewJob order, JobStore store, StationOptions options, TimeProvider time, CancellationToken cancellation)
+    {
+        if (order.Problems(time.GetUtcNow().Year) is { Count: > 0 } problems)
+        {
+            return TypedResults.ValidationProblem(
+                problems.ToDictionary(problem => problem.Key, problem => new[] { problem.Value }),
+                detail: string.Join(" ", problems.Values),
+                title: "Not understood");
+        }
+
+        var job = await store.OpenAsync(order, MeasuringPoint.All, cancellation);
+        return TypedResults.Created($"/api/v1/jobs/{job.Number}", JobMessage.Of(job, options.Unit));
+    }
+
+    private static async Task<JobMessage> SetLimitAsync(
+        string job, string point, LimitRequest request, JobStore store, BayDesk desk, StationOptions options, CancellationToken cancellation)
+    {
+        await store.SetLimitAsync(job, point, request.Read(), cancellation);
+        await desk.RenewAsync(job, point, cancellation);
+        return JobMessage.Of((await store.FindAsync(job, cancellation))!, options.Unit);
+    }
+
+    private static async Task<JobMessage> PickAsync(
+        string job, string point, PickRequest request, JobStore store, ResultPublisher results, StationOptions options, CancellationToken cancellation)
+    {
+        await store.PickAsync(job, point, request.Record, cancellation);
+        var changed = (await store.FindAsync(job, cancellation))!;
+        await results.PublishCountingAsync(changed, changed.Points.Find(p => p.Code == point)!, cancellation);
+        return JobMessage.Of(changed, options.Unit);
+    }
+
+    internal sealed record PickRequest(string Record);
+
+    /// <summary>A limit as it is typed: each bound with its unit.</summary>
+    internal sealed record LimitRequest(string? AtLeast, string? AtMost, string? Source, string? ConfirmedBy)
+    {
+        public Limit Read()
+        {
+            var (lower, upper) = (Bound("at_least", AtLeast), Bound("at_most", AtMost));
+            if (lower is null && upper is null)
+            {
+                throw new RequestSentenceException("A limit has at_least, at_most, or both. " + LengthText.HowToWrite);
+            }
+
+            if (lower is { } low && upper is { } high && low >= high)
+            {
+                throw new RequestSentenceException("The lower bound of the limit does not lie below the upper one: swap them or mend the one that is wrong.");
+            }
+
+            return string.IsNullOrWhiteSpace(Source)
+                ? throw new RequestSentenceException("Say where the limit comes from: the manual and its page, or that it has no source.")
+                : new Limit
+                {
+                    LowerMillimetres = lower?.Millimetres,
+                    UpperMillimetres = upper?.Millimetres,
+                    Source = Source.Trim(),
+                    ConfirmedBy = string.IsNullOrWhiteSpace(ConfirmedBy) ? null : ConfirmedBy.Trim(),
+                };
+        }
+
+        private static Length? Bound(string name, string? text) =>
+            text is null ? null
+            : LengthText.TryParse(text, out var length) ? length
+            : throw new RequestSentenceException($"{name} '{text}' is no length. {LengthText.HowToWrite}");
+    }
+}

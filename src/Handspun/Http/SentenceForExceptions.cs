@@ -1,0 +1,38 @@
+using Handspun.Capture.Bays;
+using Handspun.Jobs.Store;
+using Microsoft.AspNetCore.Diagnostics;
+
+namespace Handspun.Http;
+
+/// <summary>Turns what went wrong into problem details (RFC 9457) with a sentence that says what to do.</summary>
+internal sealed class SentenceForExceptions(IProblemDetailsService problems) : IExceptionHandler
+{
+    /// <inheritdoc/>
+    public async ValueTask<bool> TryHandleAsync(HttpContext httpContext, Exception exception, CancellationToken cancellationToken)
+    {
+        var (status, title, sentence) = exception switch
+        {
+            JobNotFoundException => (StatusCodes.Status404NotFound, "Not there", exception.Message),
+            BayRefusalException => (StatusCodes.Status409Conflict, "Not now", exception.Message),
+            RequestSentenceException => (StatusCodes.Status400BadRequest, "Not understood", exception.Message),
+            BadHttpRequestException bad => (bad.StatusCode, "Not understood", "The request is not as it should be: send JSON with the keys that the call takes. " + (bad.InnerException?.Message ?? bad.Message)),
+            _ => (StatusCodes.Status500InternalServerError, "The station failed", "Something went wrong inside the station; its log says what. Nothing that was recorded is lost."),
+        };
+        httpContext.Response.StatusCode = status;
+        if (ProblemPages.WantsPage(httpContext))
+        {
+            await ProblemPages.WriteAsync(httpContext, status, title, sentence);
+            return true;
+        }
+
+        return await problems.TryWriteAsync(new ProblemDetailsContext
+        {
+            HttpContext = httpContext,
+            ProblemDetails = { Status = status, Title = title, Detail = sentence },
+        });
+    }
+}
+
+/// <summary>A request that cannot be met as it is.</summary>
+/// <param name="sentence">What is wrong and what to do.</param>
+internal sealed class RequestSentenceException(string sentence) : Exception(sentence);

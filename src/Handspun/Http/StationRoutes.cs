@@ -1,0 +1,16 @@
+namespace Handspun.Http;
+
+/// <summary>All that the station answers over HTTP.</summary>
+internal static class StationRoutes
+{
+    /// <summary>Maps pages and calls.</summary>
+    public static void MapStation(this IEndpointRouteBuilder routes)
+    {
+        routes.MapPages();
+        var calls = routes.MapGroup("/api/v1");
+        calls.MapBay();
+        calls.MapJobs();
+        calls.MapRecords();
+        calls.MapGauges();
+    }
+}

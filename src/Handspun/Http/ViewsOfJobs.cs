@@ -1,0 +1,97 @@
+using System.Globalization;
+using Handspun.Capture.Bays;
+using Handspun.Jobs.Cautions;
+using Handspun.Jobs.Limits;
+using Handspun.Jobs.Orders;
+using Handspun.Jobs.Points;
+using Handspun.Jobs.Records;
+using Handspun.Metrology.Decision;
+using Handspun.Metrology.Quantities;
+using Handspun.Pages;
+
+namespace Handspun.Http;
+
+/// <summary>Jobs as the pages show them.</summary>
+internal static class ViewsOfJobs
+{
+    /// <summary>The list.</summary>
+    public static JobListView List(IReadOnlyList<Job> jobs) => new([.. jobs.Select(job => new JobListItem(
+        job.Number,
+        job.Number,
+        job.Title,
+        job.Bike.Title,
+        Odometer(job) ?? "",
+        Day(job.OpenedAt),
+        [.. job.InOrder.Select(point => new PointState(point.Title, point.Counting is not null, VerdictOf(point.Counting?.Verdict)))]))]);
+
+    /// <summary>One job.</summary>
+    public static JobView Job(Job job, BayTask? inBay, LengthUnit unit) => new()
+    {
+        Id = job.Number,
+        Number = job.Number,
+        Title = job.Title,
+        Bike = job.Bike.Title,
+        Facts = [.. Facts(("Odometer", Odometer(job)), ("VIN", job.Bike.Vin), ("Customer", job.Customer), ("Opened", Day(job.OpenedAt)))],
+        Cautions = RunoutCautions.Sentences,
+        CautionsRead = job.CautionsReadAt is not null,
+        Points = [.. job.InOrder.Select(point => Point(point, inBay?.Job == job.Number && inBay.Point == point.Code, unit))],
+    };
+
+    private static PointView Point(JobPoint point, bool inBay, LengthUnit unit) => new()
+    {
+        Id = point.Code,
+        Title = point.Title,
+        How = MeasuringPoint.All.FirstOrDefault(kind => kind.Code == point.Code)?.How,
+        Limit = point.Limit is { } limit ? new LimitView(LimitSentence.Bounds(limit, unit), limit.Source, limit.Confirmed, limit.ConfirmedBy) : null,
+        Records = [.. point.NewestFirst.Select(record => Record(record, point.Counting, unit))],
+        IsInBay = inBay,
+    };
+
+    private static RecordView Record(CaptureRecord record, CaptureRecord? counting, LengthUnit unit)
+    {
+        var figures = record.Figures;
+        var result = figures.TirMillimetres is { } tir ? Length.FromMillimetres(tir) : (Length?)null;
+        var uncertainty = figures.TirU95Millimetres is { } u ? Length.FromMillimetres(u) : (Length?)null;
+        return new RecordView
+        {
+            Id = record.Id,
+            At = record.At.ToLocalTime().ToString("d MMM yyyy, HH:mm", CultureInfo.InvariantCulture),
+            Result = result is { } value ? LengthText.Of(value, unit) : null,
+            Uncertainty = uncertainty is { } doubt ? $"{LengthText.UncertaintyNumber(doubt, unit)} {LengthText.Symbol(unit)}" : null,
+            Verdict = VerdictOf(record.Verdict),
+            Sentence = RecordSentence.Of(record, unit),
+            Warnings = [.. record.Warnings.Select(warning => warning.Sentence)],
+            Facts = [.. Facts(
+                ("Turns", figures.Turns > 0 ? figures.Turns.ToString("0.0", CultureInfo.InvariantCulture) : null),
+                ("Readings", figures.Readings.ToString(CultureInfo.InvariantCulture)),
+                ("High spot", HighSpot(figures)),
+                ("Off centre by", figures.EccentricityMillimetres is { } off ? LengthText.Of(Length.FromMillimetres(off), unit) : null),
+                ("Gauge", record.Gauge.Name))],
+            Counts = counting?.Id == record.Id,
+            MayCount = record.Status == RecordStatus.Complete && counting?.Id != record.Id,
+            Scale = (result, uncertainty, record.Limit) is ({ } drawn, { } about, { } limit)
+                ? LimitScale.For(drawn, about, limit.Tolerance.Lower, limit.Tolerance.Upper)
+                : null,
+        };
+    }
+
+    private static string? HighSpot(RunoutFigures figures) => figures.HighSpotDegrees is not { } angle ? null
+        : string.Create(CultureInfo.InvariantCulture, $"{angle:0}° from {(figures.AngleReference) switch { "index" => "the index", "mark" => "the mark", "encoder" => "the encoder's zero", _ => "the first reading" }}");
+
+    private static IEnumerable<Fact> Facts(params IEnumerable<(string Label, string? Value)> facts) =>
+        facts.Where(fact => fact.Value is not null).Select(fact => new Fact(fact.Label, fact.Value!));
+
+    private static string? Odometer(Job job) => job.Bike.Odometer is { } shown
+        ? shown.ToString("#,0", CultureInfo.InvariantCulture).Replace(',', '\u202f')
+        : null;
+
+    private static string Day(DateTimeOffset at) => at.ToLocalTime().ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+
+    private static VerdictView VerdictOf(Verdict? verdict) => verdict switch
+    {
+        Verdict.Within => VerdictView.Within,
+        Verdict.Over => VerdictView.Over,
+        Verdict.Undecided => VerdictView.Undecided,
+        _ => VerdictView.None,
+    };
+}

@@ -1,0 +1,122 @@
+using System.Net;
+using Handspun.Bays;
+using Handspun.Broker;
+using Handspun.Capture.Bays;
+using Handspun.Filing;
+using Handspun.Gauges.Links;
+using Handspun.Gauges.Listening;
+using Handspun.Gauges.Readings;
+using Handspun.Http;
+using Handspun.Jobs.Store;
+using Handspun.Wire;
+using MQTTnet.AspNetCore;
+using MQTTnet.Server;
+
+namespace Handspun.Station;
+
+/// <summary>Puts a station together: gauges, bay, store, broker, pages.</summary>
+internal static class StationHost
+{
+    private const int MessagesForASlowScreen = 2000;
+
+    /// <summary>A station that has not started.</summary>
+    public static WebApplication Build(StationOptions options)
+    {
+        var builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory, Args = [] });
+        builder.Services.AddSystemd().AddWindowsService(service => service.ServiceName = "Handspun");
+        builder.AddStationLogging(options);
+        builder.WebHost.UseStaticWebAssets();
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Listen(options.Http);
+            kestrel.Listen(options.Mqtt, mqtt => mqtt.UseMqtt());
+        });
+        builder.Services.AddSingleton(options).AddSingleton(TimeProvider.System);
+        AddBroker(builder.Services);
+        AddGauges(builder.Services, options);
+        AddStore(builder.Services, options);
+        AddBay(builder.Services);
+        AddPages(builder.Services);
+
+        var station = builder.Build();
+        station.UseExceptionHandler();
+        station.UseMiddleware<SameOriginGuard>();
+        station.UseStatusCodePages(ProblemPages.ShowAsync);
+        station.MapStaticAssets();
+        station.MapMqtt("/mqtt");
+        station.MapStation();
+        return station;
+    }
+
+    // The order of the hosted services is the order in which they start; they stop in the reverse of it.
+    private static void AddBroker(IServiceCollection services)
+    {
+        services.AddHostedMqttServer(server => server
+            .WithoutDefaultEndpoint()
+            .WithMaxPendingMessagesPerClient(MessagesForASlowScreen)
+            .WithPendingMessagesOverflowStrategy(MqttPendingMessagesOverflowStrategy.DropOldestQueuedMessage));
+        services.AddMqttConnectionHandler().AddConnections();
+        services.AddSingleton<StationBroker>();
+        services.AddSingleton<GaugePublisher>().AddHostedService(provider => provider.GetRequiredService<GaugePublisher>());
+        services.AddSingleton<ProgressPublisher>().AddHostedService(provider => provider.GetRequiredService<ProgressPublisher>());
+        services.AddSingleton<ResultPublisher>();
+    }
+
+    private static void AddGauges(IServiceCollection services, StationOptions options)
+    {
+        services.AddSingleton<GaugeClock>().AddSingleton<GaugeFeed>().AddSingleton<ILinkOpener, LinkOpener>();
+        services.AddSingleton(provider => new GaugeRoster(
+            options.Gauges,
+            options.Data.Journals,
+            provider.GetRequiredService<ILinkOpener>(),
+            provider.GetRequiredService<GaugeClock>(),
+            provider.GetRequiredService<GaugeFeed>(),
+            provider.GetRequiredService<TimeProvider>(),
+            provider.GetRequiredService<ILogger<GaugeListener>>()));
+        services.AddHostedService<GaugeService>();
+    }
+
+    private static void AddStore(IServiceCollection services, StationOptions options)
+    {
+        services.AddJobStore(options.Data.Store);
+        services.AddHostedService<StoreService>();
+        services.AddSingleton<RecordFolder>().AddSingleton<InterruptedCaptures>();
+        services.AddSingleton<RecordFiler>().AddHostedService(provider => provider.GetRequiredService<RecordFiler>());
+    }
+
+    private static void AddBay(IServiceCollection services)
+    {
+        services.AddSingleton(new BaySettings());
+        services.AddSingleton<ICaptureReceiver>(provider => provider.GetRequiredService<ProgressPublisher>());
+        services.AddSingleton<ICaptureReceiver>(provider => provider.GetRequiredService<RecordFiler>());
+        services.AddSingleton<Bay>().AddSingleton<BayDesk>();
+        services.AddHostedService<BayService>();
+    }
+
+    private static void AddPages(IServiceCollection services)
+    {
+        services.AddRazorComponents();
+        services.AddProblemDetails().AddExceptionHandler<SentenceForExceptions>();
+        services.ConfigureHttpJsonOptions(json => WireJson.Configure(json.SerializerOptions));
+    }
+
+    /// <summary>Starts a station; a port that is taken is told in a sentence.</summary>
+    /// <exception cref="StationTroubleException">A port is taken.</exception>
+    public static async Task StartAsync(WebApplication station, StationOptions options, CancellationToken cancellationToken)
+    {
+        try
+        {
+            await station.StartAsync(cancellationToken);
+        }
+        catch (IOException e) when (e.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)
+        {
+            throw e.Message.Contains(options.Http.ToString(), StringComparison.Ordinal)
+                ? InUse(options.Http, "--http http://127.0.0.1:" + (options.Http.Port + 1))
+                : InUse(options.Mqtt, "--mqtt-port " + (options.Mqtt.Port + 1));
+        }
+    }
+
+    private static StationTroubleException InUse(IPEndPoint address, string remedy) =>
+        new($"Port {address.Port} is in use, perhaps by another station: stop that one, or start this one with {remedy}.");
+}
