@@ -22,9 +22,14 @@ export interface BayState {
   readonly gauges: ReadonlyMap<string, GaugeState>;
   /** The turns of the present or last spin, oldest first. */
   readonly turnsAt: readonly TurnsAt[];
+  /** The capture whose spin ended and whose result is still to come; null when none is. */
+  readonly awaited: { readonly capture: string; readonly patience: number } | null;
   /** The station speaks of something this state does not know: a new snapshot is needed. */
   readonly stale: boolean;
 }
+
+/** A result that has not come after this many reports of the next capture will not come. */
+const reportsToWait = 5;
 
 export const nothingKnown: BayState = {
   bay: null,
@@ -32,6 +37,7 @@ export const nothingKnown: BayState = {
   result: null,
   gauges: new Map(),
   turnsAt: [],
+  awaited: null,
   stale: true,
 };
 
@@ -62,7 +68,7 @@ export function stageOf(state: BayState): Stage {
   if (bay === null) return 'unknown';
   if (bay.job === null || bay.point === null || bay.phase === 'idle') return 'idle';
   if (progress?.phase === 'turning') return 'turning';
-  if (progress?.phase === 'ended' && result?.capture !== progress.capture) return 'working';
+  if (state.awaited !== null) return 'working';
   if (bay.cautions.length > 0 && !bay.cautions_read) return 'cautions';
   return result !== null ? 'result' : 'waiting';
 }
@@ -75,6 +81,7 @@ function fromSnapshot(state: BayState, bay: Bay): BayState {
     result: bay.result,
     gauges: new Map(bay.gauges.map((gauge) => [gauge.gauge, gauge])),
     turnsAt: sameSpin ? state.turnsAt : noted([], bay.progress),
+    awaited: awaitedAfter(null, bay.progress, null, bay.result),
     stale: false,
   };
 }
@@ -89,13 +96,19 @@ function withProgress(state: BayState, progress: Progress): BayState {
   if (isOlder(progress, state.progress)) return state;
 
   const newSpin = progress.phase === 'turning' && state.progress?.phase !== 'turning';
-  return { ...state, progress, turnsAt: noted(newSpin ? [] : state.turnsAt, progress) };
+  return {
+    ...state,
+    progress,
+    turnsAt: noted(newSpin ? [] : state.turnsAt, progress),
+    awaited: awaitedAfter(state.awaited, progress, state.progress, state.result),
+  };
 }
 
 function withResult(state: BayState, result: Result): BayState {
   if (!isOurs(state, result)) return state;
   const isOld = state.result !== null && Date.parse(result.at) < Date.parse(state.result.at);
-  return isOld ? state : { ...state, result };
+  if (isOld) return state;
+  return { ...state, result, awaited: state.awaited?.capture === result.capture ? null : state.awaited };
 }
 
 function isOurs(state: BayState, of: { job: string; point: string }): boolean {
@@ -108,6 +121,17 @@ function isOlder(progress: Progress, known: Progress | null): boolean {
   const order = { waiting: 0, turning: 1, ended: 2, 'stood-down': 2 };
   if (order[progress.phase] !== order[known.phase]) return order[progress.phase] < order[known.phase];
   return progress.now !== null && known.now !== null && progress.now < known.now;
+}
+
+/** A result is awaited from the end of a spin, which the wait of the next capture tells as well as its own last report. */
+function awaitedAfter(awaited: BayState['awaited'], progress: Progress | null, before: Progress | null, result: Result | null): BayState['awaited'] {
+  if (progress === null || progress.phase === 'turning') return null;
+  const ended =
+    progress.phase === 'ended' ? progress.capture
+    : before?.phase === 'turning' && before.capture !== progress.capture ? before.capture
+    : null;
+  if (ended !== null) return ended === result?.capture ? null : { capture: ended, patience: reportsToWait };
+  return awaited !== null && awaited.patience > 0 ? { ...awaited, patience: awaited.patience - 1 } : null;
 }
 
 function noted(turnsAt: readonly TurnsAt[], progress: Progress | null): readonly TurnsAt[] {

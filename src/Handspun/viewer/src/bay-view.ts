@@ -51,7 +51,7 @@ export function viewOf(state: BayState): BayView {
   const { bay, progress } = state;
   const unit = bay?.unit ?? 'in';
   const result = stage === 'result' ? state.result : null;
-  const seen = stage === 'turning' || stage === 'working' ? progress : null;
+  const seen = stage === 'turning' || (stage === 'working' && progress?.phase === 'ended') ? progress : null;
   const measured = result ?? seen;
   const tirMm = measured?.tir_mm ?? null;
   const u95Mm = measured?.tir_u95_mm ?? null;
@@ -74,7 +74,7 @@ export function viewOf(state: BayState): BayView {
     fraction: turns === null || turnsWanted <= 0 ? 0 : Math.min(1, Math.max(0, turns / turnsWanted)),
     turnsWanted,
     speed: stage === 'turning' && !gauge.trouble ? speedWords(progress?.turns_per_s ?? null) : '',
-    sentence: result ? (result.missing ?? result.sentence ?? '') : gauge.trouble ? gauge.detail : (progress?.sentence ?? ''),
+    sentence: !onPoint ? '' : result ? (result.missing ?? result.sentence ?? '') : gauge.trouble ? gauge.detail : stage === 'working' ? '' : (progress?.sentence ?? ''),
     verdict: result ? verdictOf(result) : null,
     warnings: result?.warnings.map((warning) => warning.sentence) ?? [],
     limit: onPoint ? limitWords(state, unit) : '',
@@ -96,7 +96,7 @@ function turnsWords(turns: number | null, wanted: number): string {
 }
 
 function speedWords(turnsPerSecond: number | null): string {
-  if (turnsPerSecond === null || !Number.isFinite(turnsPerSecond)) return '';
+  if (turnsPerSecond === null || !(turnsPerSecond > 0)) return '';
   return `${Math.round(turnsPerSecond * 60)} turns a minute`;
 }
 

@@ -76,7 +76,7 @@ function show(): void {
   put('bay-sentence', view.sentence);
   put('bay-verdict', view.verdict?.word ?? '');
   put('bay-limit', view.limit);
-  put('bay-recorded', view.recordedAt ? `Recorded ${agoWords(Date.now() + contact.aheadMs - Date.parse(view.recordedAt))}` : '');
+  put('bay-recorded', view.recordedAt ? `Turned ${agoWords(Date.now() + contact.aheadMs - Date.parse(view.recordedAt))}` : '');
   list('bay-warnings', view.warnings);
   list('bay-cautions', view.cautions);
   list('bay-gauges', view.gauges);
@@ -108,7 +108,7 @@ function showRule({ turnsWanted, fraction }: BayView): void {
 
 function showScale(): void {
   const stage = stageOf(state);
-  const measured = stage === 'result' ? state.result : stage === 'turning' || stage === 'working' ? state.progress : null;
+  const measured = stage === 'result' ? state.result : stage === 'turning' ? state.progress : null;
   const limit = (stage === 'result' ? state.result?.limit : null) ?? state.bay?.limit ?? null;
   const scale = limitScale(measured?.tir_mm ?? null, measured?.tir_u95_mm ?? null, limit);
   const host = part('bay-scale');

@@ -8,6 +8,13 @@ document.addEventListener('click', (event) => {
   if (button) void press(button);
 });
 
+// A picture that is not there leaves no hole.
+for (const picture of document.querySelectorAll<HTMLImageElement>('img.record-picture')) {
+  const leave = () => picture.remove();
+  picture.addEventListener('error', leave);
+  if (picture.complete && picture.naturalWidth === 0) leave();
+}
+
 async function press(button: HTMLButtonElement): Promise<void> {
   const { post, body, then } = button.dataset;
   button.disabled = true;

@@ -43,6 +43,18 @@ test('a result stays while the next capture waits and leaves when its spin start
   assert.equal(stageOf(apply(rearmed, onTopic({ capture: 'c8', started: 30, now: 31, turns: 0.2 }))), 'turning');
 });
 
+test('the wait of the next capture tells that a spin ended, and its result is awaited', () => {
+  const rearmed: Message = { kind: 'progress', progress: { ...progress, capture: 'c8', now: 22 } };
+  const state = after(snapshot(), onTopic(), rearmed);
+  assert.equal(stageOf(state), 'working');
+  assert.equal(stageOf(apply(state, { kind: 'result', result })), 'result');
+});
+
+test('a result that never comes is not awaited for ever', () => {
+  const reports = Array.from({ length: 10 }, (_, i): Message => ({ kind: 'progress', progress: { ...progress, capture: 'c8', now: 22 + i } }));
+  assert.equal(stageOf(after(snapshot(), onTopic(), ...reports)), 'waiting');
+});
+
 test('a new spin counts its turns anew', () => {
   const state = after(snapshot(), onTopic(), onTopic({ phase: 'ended' }), onTopic({ capture: 'c8', started: 30, now: 31, turns: 0.2 }));
   assert.deepEqual(state.turnsAt, [{ t: 30, turns: 0 }, { t: 31, turns: 0.2 }]);
