@@ -19,7 +19,7 @@ internal static class Letters
     /// <param name="at">The point, on the baseline.</param>
     /// <param name="style">How it looks.</param>
     /// <param name="anchor">Which side of the text lies at the point.</param>
-    /// <param name="halo">Whether to clear a rim around the letters, for text over lines.</param>
+    /// <param name="halo">Whether to clear the ground around the letters, for text over lines.</param>
     public static void Draw(SKCanvas canvas, string text, SKPoint at, TextStyle style, TextAnchor anchor = TextAnchor.Left, bool halo = false)
     {
         using var font = style.Font();
@@ -36,6 +36,8 @@ internal static class Letters
                 IsAntialias = true,
             };
             canvas.DrawText(text, left, at.Y, font, rim);
+            using var behind = new SKPaint { Color = Ink.Paper };
+            canvas.DrawRect(left, at.Y - style.Size * 0.72f, width, style.Size * 0.72f, behind);   // a line above a decimal point would make it a colon
         }
 
         using var paint = new SKPaint { Color = style.Colour, IsAntialias = true };

@@ -24,7 +24,7 @@ internal static class SvgPage
         var document = XDocument.Load(drawn);
         var root = document.Root!;
         OutlinedText.Put(root);
-        OwnNames(root, Convert.ToHexStringLower(SHA256.HashData(drawn.GetBuffer().AsSpan(0, (int)drawn.Length)))[..8]);
+        GiveOwnNames(root);
 
         // The box lets a page scale it; the title and description are what a screen reader says.
         root.SetAttributeValue("viewBox", string.Create(CultureInfo.InvariantCulture, $"0 0 {picture.Width} {picture.Height}"));
@@ -40,22 +40,37 @@ internal static class SvgPage
         return written.ToArray();
     }
 
-    // Names of clips count from one in every document; two pictures put into one page would take each other's.
-    private static void OwnNames(XElement root, string prefix)
+    // The writer counts the names of its clips through the life of the process. Numbered within the picture and led by what the picture is,
+    // they are the same each time it is written, and two pictures put into one page do not take each other's.
+    private static void GiveOwnNames(XElement root)
+    {
+        var numbers = new Dictionary<string, string>();
+        foreach (var id in root.Descendants().Attributes("id"))
+        {
+            numbers.TryAdd(id.Value, string.Create(CultureInfo.InvariantCulture, $"n{numbers.Count}"));
+        }
+
+        Rename(root, name => numbers.GetValueOrDefault(name, name));
+        var content = Encoding.UTF8.GetBytes(root.ToString(SaveOptions.DisableFormatting));
+        var mark = Convert.ToHexStringLower(SHA256.HashData(content))[..8];
+        Rename(root, name => $"p{mark}-{name}");   // a name may not begin with a digit
+    }
+
+    private static void Rename(XElement root, Func<string, string> rename)
     {
         foreach (var attribute in root.Descendants().Attributes())
         {
             if (attribute.Name.LocalName == "id")
             {
-                attribute.Value = $"{prefix}-{attribute.Value}";
+                attribute.Value = rename(attribute.Value);
             }
             else if (attribute.Value.StartsWith("url(#", StringComparison.Ordinal))
             {
-                attribute.Value = $"url(#{prefix}-{attribute.Value[5..]}";
+                attribute.Value = $"url(#{rename(attribute.Value[5..^1])})";
             }
             else if (attribute.Name.LocalName == "href" && attribute.Value.StartsWith('#'))
             {
-                attribute.Value = $"#{prefix}-{attribute.Value[1..]}";
+                attribute.Value = $"#{rename(attribute.Value[1..])}";
             }
         }
     }

@@ -42,6 +42,7 @@ internal static class RingPanel
         AddShaft(panel.Plot, profile, At);
         var names = NamesAt(profile);
         AddRings(panel.Plot, rings, At, scale, names);
+        panel.Plot.Add.ScatterLine(profile.Curve.Select(point => At(point.X, point.Y)).ToArray()).LineStyle = Strokes.Profile;
         AddSpot(panel.Plot, profile.Low, Strokes.LowSpot, At);
         AddSpot(panel.Plot, profile.High, Strokes.HighSpot, At);
         panel.DrawPlot(canvas);
@@ -61,7 +62,7 @@ internal static class RingPanel
     {
         var shaft = plot.Add.Polygon(profile.Curve.Select(point => at(point.X, point.Y)).ToArray());
         shaft.FillColor = Ink.Plot(Ink.Shaft);
-        shaft.LineStyle = Strokes.Profile;
+        shaft.LineWidth = 0;
     }
 
     private static void AddRings(Plot plot, AxisTicks rings, Func<double, double, Coordinates> at, HeightScale scale, double names)
