@@ -62,7 +62,7 @@ export function viewOf(state: BayState): BayView {
 
   return {
     stage,
-    point: onPoint ? (bay?.point_title ?? bay?.point ?? '') : '',
+    point: onPoint ? (bay?.point_title ?? bay?.point ?? '') : 'Bay',
     about: onPoint ? [`Job ${bay?.job}`, bay?.bike, bay?.job_title].filter(Boolean).join(' · ') : '',
     jobAddress: onPoint ? `/jobs/${encodeURIComponent(bay?.job ?? '')}` : '/',
     phase: onPoint && gauge.trouble ? gauge.title : phases[stage],
