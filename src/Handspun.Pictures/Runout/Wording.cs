@@ -1,0 +1,116 @@
+using Handspun.Metrology.Decision;
+using Handspun.Metrology.Quantities;
+using Handspun.Metrology.Runout;
+using Handspun.Pictures.Units;
+
+namespace Handspun.Pictures.Runout;
+
+/// <summary>The sentences on the runout picture.</summary>
+internal static class Wording
+{
+    /// <summary>A limit, as it follows "limit" or "limit of".</summary>
+    public static string Limit(Tolerance limit, DisplayUnit unit) => (limit.Lower, limit.Upper) switch
+    {
+        (null, { } upper) => LengthText.Of(upper, unit),
+        ({ } lower, null) => $"at least {LengthText.Of(lower, unit)}",
+        ({ } lower, { } upper) => $"{LengthText.Of(lower, unit)} to {LengthText.Of(upper, unit)}",
+        _ => throw new ArgumentException("A limit has a bound.", nameof(limit)),
+    };
+
+    /// <summary>What the result says against its limit.</summary>
+    public static string Decision(Verdict? verdict, Tolerance? limit, DisplayUnit unit)
+    {
+        var of = limit is null ? "" : $" of {Limit(limit, unit)}";
+        return verdict switch
+        {
+            Verdict.Within => $"Within the limit{of}",
+            Verdict.Over => $"{(limit?.Lower is null ? "Over" : "Outside")} the limit{of}",
+            Verdict.Undecided => limit is null ? "Too close to call" : $"Too close to call: the limit is {Limit(limit, unit)}",
+            _ => limit is null ? "No limit given" : $"Limit {Limit(limit, unit)}",
+        };
+    }
+
+    /// <summary>Where zero degrees is, as it follows "from".</summary>
+    public static string Zero(AngleReference reference) => reference switch
+    {
+        AngleReference.Index => "the index",
+        AngleReference.Mark => "the reference mark",
+        AngleReference.Encoder => "the encoder's zero",
+        _ => "the first reading",
+    };
+
+    /// <summary>Where zero degrees is, in one word where one will do.</summary>
+    public static string ShortZero(AngleReference reference) => reference switch
+    {
+        AngleReference.Index => "index",
+        AngleReference.Mark => "mark",
+        AngleReference.Encoder => "encoder",
+        _ => "first reading",
+    };
+
+    /// <summary>A direction in whole degrees, 0 to 359.</summary>
+    public static string Degrees(double degrees) => $"{LengthText.Digits(Math.Round(degrees) % 360, 0)}°";
+
+    /// <summary>The high spot with its uncertainty, where that is known.</summary>
+    public static string HighSpot(RunoutResult result, double degrees) => result.HighSpotU95Degrees is { } within
+        ? $"high spot {Degrees(degrees)} ± {LengthText.Digits(Math.Max(1, within), 0)}°"
+        : $"high spot {Degrees(degrees)}";
+
+    /// <summary>What the result rests on, what was left out, and what makes it less sure.</summary>
+    public static IEnumerable<string> Notes(RunoutPictureContent content)
+    {
+        var result = content.Result;
+        var basis = new List<string>();
+        if (result.Turns > 0)
+        {
+            basis.Add($"{LengthText.Digits(result.Turns, 1)} turns");
+        }
+
+        basis.Add($"{result.Readings} readings");
+        var knocks = result.Rejected.Count(left => left.Reason == RejectionReason.Knock);
+        var standing = result.Rejected.Count - knocks;
+        var knocked = knocks == 1 ? "1 knock" : $"{knocks} knocks";
+        basis.Add((knocks, standing) switch
+        {
+            (0, 0) => "none left out",
+            (_, 0) => $"{knocked} left out",
+            (0, _) => $"{standing} left out because the shaft stood still",
+            _ => $"{knocked} left out, and {standing} because the shaft stood still",
+        });
+        if (result.TirU95 is not null)
+        {
+            basis.Add("± is the expanded uncertainty, k = 2");
+        }
+
+        yield return $"{string.Join(" · ", basis)}.";
+        if (result.TirByTurnMillimetres.Count is > 1 and <= 8)
+        {
+            var turns = result.TirByTurnMillimetres.Select(tir => LengthText.Of(Length.FromMillimetres(tir), content.Unit));
+            yield return $"Runout of each whole turn by itself: {string.Join(", ", turns)}.";
+        }
+
+        foreach (var warning in result.Warnings)
+        {
+            yield return RunoutWarningText.Sentence(warning);
+        }
+    }
+
+    /// <summary>The whole result in words.</summary>
+    public static string Summary(RunoutPictureContent content)
+    {
+        var result = content.Result;
+        if (result.Status != RunoutStatus.Measured)
+        {
+            return Missing(result);
+        }
+
+        var doubt = result.TirU95 is { } u95 ? $" ± {LengthText.OfUncertainty(u95, content.Unit)}" : "";
+        var high = result.HighSpot is { } spot
+            ? $" The {HighSpot(result, spot.Degrees)} from {Zero(result.Reference)}."
+            : "";
+        return $"TIR {LengthText.Of(result.Tir!.Value, content.Unit)}{doubt}. {Decision(content.Verdict, content.Limit, content.Unit)}.{high}";
+    }
+
+    /// <summary>Why there is no runout.</summary>
+    public static string Missing(RunoutResult result) => result.Missing ?? "No runout could be measured from these readings.";
+}
