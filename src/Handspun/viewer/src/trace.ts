@@ -4,7 +4,7 @@ import uPlot from 'uplot';
 import { gapSeconds, type TraceMemory } from './trace-memory';
 import type { TraceWindow } from './trace-window';
 import type { TurnMark } from './turn-marks';
-import { inUnit } from './units';
+import { inDigits, inUnit } from './units';
 import type { Unit } from './wire';
 
 /** The least height of the drawing: a shaft at rest is a flat line, not its noise blown up. */
@@ -78,8 +78,8 @@ export class Trace {
         y: { range: (_, low, high) => padded(low, high, inUnit(leastSpanMm, this.#unit)) },
       },
       axes: [
-        { ...axis, size: 28, space: 110, values: (_, splits) => splits.map((at) => (at === 0 ? '' : `${minusSign(at)} s`)) },
-        { ...axis, size: 74, space: 24, values: (_, splits) => splits.map((at) => minusSign(at, this.#unit === 'in' ? 4 : 3)) },
+        { ...axis, size: 28, space: 110, values: (_, splits) => splits.map((at) => (at === 0 ? '' : `\u2212${Math.round(-at * 10) / 10} s`)) },
+        { ...axis, size: 74, space: 24, values: (_, splits) => splits.map((at) => inDigits(at, this.#unit)) },
       ],
       series: [
         {},
@@ -139,9 +139,4 @@ function padded(low: number | null, high: number | null, leastSpan: number): [nu
   const middle = (low + high) / 2;
   const half = Math.max((high - low) * 0.58, leastSpan / 2);
   return [middle - half, middle + half];
-}
-
-function minusSign(value: number, decimals?: number): string {
-  const text = decimals === undefined ? String(Math.round(value * 10) / 10) : value.toFixed(decimals);
-  return Number(text) === 0 ? text.replace('-', '') : text.replace('-', '\u2212');
 }
