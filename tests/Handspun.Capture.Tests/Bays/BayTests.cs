@@ -1,0 +1,236 @@
+using Handspun.Capture.Bays;
+using Handspun.Capture.Progress;
+using Handspun.Gauges.Listening;
+using Handspun.Gauges.Readings;
+using Handspun.Jobs.Records;
+using Handspun.Metrology.Runout;
+using Handspun.Simulation;
+
+namespace Handspun.Capture.Tests.Bays;
+
+public sealed class BayTests
+{
+    private static readonly ShaftShape Shaft = ShaftShape.WithTir(0.08, seed: 4, harmonics: 3);
+
+    [Fact]
+    public async Task Shaft_TurnedOnce_BecomesOneRecordWithoutATouch()
+    {
+        await using var bench = new BayBench();
+        await bench.ConnectAsync();
+        bench.Bay.Assign(BayBench.Point);
+
+        await bench.TurnAsync(Shaft, HandTurn.Create(seed: 1, turns: 3.8, turnsPerSecond: 0.6), standAfter: 1);
+        await BayBench.UntilAsync(() => bench.Seen.Finished.Count == 1);
+
+        var capture = Assert.Single(bench.Seen.Finished);
+        Assert.Equal(CaptureEnding.Enough, capture.Ending);
+        Assert.Equal(RunoutStatus.Measured, capture.Result.Status);
+        Assert.InRange(capture.Result.Turns, 3, 3.8);
+        Assert.InRange(0.08, (capture.Result.Tir - capture.Result.TirU95)!.Value.Millimetres, (capture.Result.Tir + capture.Result.TirU95)!.Value.Millimetres);
+        Assert.Equal(CapturePhase.Waiting, bench.Bay.View.Progress!.Phase);
+    }
+
+    [Fact]
+    public async Task Shaft_StandingStill_StartsNothing()
+    {
+        await using var bench = new BayBench();
+        await bench.ConnectAsync();
+        bench.Bay.Assign(BayBench.Point);
+
+        for (var i = 0; i < 300; i++)
+        {
+            await bench.SendAsync(i % 7 == 0 ? "+0.001" : "+0.000");   // a last digit that flickers
+        }
+
+        Assert.All(bench.Seen.Progress, progress => Assert.Equal(CapturePhase.Waiting, progress.Phase));
+        Assert.Empty(bench.Seen.Finished);
+    }
+
+    [Fact]
+    public async Task Shaft_TurnedTwice_BecomesTwoRecords()
+    {
+        await using var bench = new BayBench();
+        await bench.ConnectAsync();
+        bench.Bay.Assign(BayBench.Point);
+
+        for (var spin = 1; spin <= 2; spin++)
+        {
+            await bench.TurnAsync(Shaft, HandTurn.Create(seed: spin, turns: 3.6, turnsPerSecond: 0.7), standAfter: 1.5);
+            await BayBench.UntilAsync(() => bench.Seen.Finished.Count == spin);
+        }
+
+        Assert.Equal(2, bench.Seen.Finished.Select(capture => capture.Id).Distinct().Count());
+        Assert.All(bench.Seen.Finished, capture => Assert.Equal(RunoutStatus.Measured, capture.Result.Status));
+    }
+
+    [Fact]
+    public async Task Shaft_TurnedLessThanOnce_GivesNoRunoutAndSaysWhatIsMissing()
+    {
+        await using var bench = new BayBench();
+        await bench.ConnectAsync();
+        bench.Bay.Assign(BayBench.Point);
+
+        await bench.TurnAsync(Shaft, HandTurn.Create(seed: 5, turns: 0.6, turnsPerSecond: 0.4), standAfter: 4);
+        await BayBench.UntilAsync(() => bench.Seen.Finished.Count + bench.Seen.Dropped.Count == 1);
+
+        var capture = Assert.Single(bench.Seen.Finished);
+        Assert.Equal(CaptureEnding.StoodStill, capture.Ending);
+        Assert.Equal(RunoutStatus.TooShort, capture.Result.Status);
+        Assert.Null(capture.Result.Tir);
+        Assert.False(string.IsNullOrWhiteSpace(capture.Result.Missing));
+    }
+
+    [Fact]
+    public async Task Progress_WhileTurning_CountsTurnsUpToWhatIsWanted()
+    {
+        await using var bench = new BayBench();
+        await bench.ConnectAsync();
+        bench.Bay.Assign(BayBench.Point);
+
+        await bench.TurnAsync(Shaft, HandTurn.Create(seed: 2, turns: 3.8, turnsPerSecond: 0.5), standAfter: 1);
+        await BayBench.UntilAsync(() => bench.Seen.Finished.Count == 1);
+
+        var turning = bench.Seen.Progress.Where(progress => progress.Phase == CapturePhase.Turning).ToList();
+        Assert.True(turning.Count > 5, $"only {turning.Count} reports");
+        Assert.All(turning, progress => Assert.Equal(3, progress.Task.TurnsWanted));
+        Assert.Contains(turning, progress => progress.Turns is > 1 and < 2.9 && progress.Tir is not null);
+        Assert.True(turning[^1].Turns > 2.5);
+        Assert.Contains(turning, progress => progress.Sentence.StartsWith("Keep turning", StringComparison.Ordinal));
+        Assert.Contains(bench.Seen.Progress, progress => progress.Phase == CapturePhase.Ended);
+    }
+
+    [Fact]
+    public async Task View_InTheMiddleOfACapture_HoldsItsTrace()
+    {
+        await using var bench = new BayBench();
+        await bench.ConnectAsync();
+        bench.Bay.Assign(BayBench.Point);
+        BaySnapshot? middle = null;
+
+        await bench.TurnAsync(Shaft, HandTurn.Create(seed: 2, turns: 3.8, turnsPerSecond: 0.5), at: t =>
+        {
+            if (middle is null && t > 3)
+            {
+                middle = bench.Bay.View;
+            }
+        });
+
+        Assert.Equal(CapturePhase.Turning, middle!.Progress!.Phase);
+        Assert.True(middle.TraceSeconds.Count > 150);
+        Assert.Equal(middle.TraceSeconds.Count, middle.TraceMillimetres.Count);
+        Assert.InRange(middle.TraceMillimetres.Max() - middle.TraceMillimetres.Min(), 0.05, 0.09);
+    }
+
+    [Fact]
+    public async Task Gauge_UnpluggedInMidCapture_GoesOnAndMarksTheGap()
+    {
+        await using var bench = new BayBench();
+        await bench.ConnectAsync();
+        bench.Bay.Assign(BayBench.Point);
+        await bench.TurnAsync(Shaft, HandTurn.Create(seed: 2, turns: 1.4, turnsPerSecond: 0.5));
+
+        await bench.UnplugAsync();
+        await bench.PassAsync(TimeSpan.FromSeconds(1));
+        await bench.ConnectAsync();
+        await bench.TurnAsync(Shaft, HandTurn.Create(seed: 3, turns: 3.4, turnsPerSecond: 0.6), standBefore: 0, standAfter: 4);
+        await BayBench.UntilAsync(() => bench.Seen.Finished.Count == 1);
+
+        Assert.True(bench.Seen.Finished[0].GaugeGap);
+    }
+
+    [Fact]
+    public async Task Gauge_GoneForTooLong_EndsTheCaptureWithWhatItHas()
+    {
+        await using var bench = new BayBench();
+        await bench.ConnectAsync();
+        bench.Bay.Assign(BayBench.Point);
+        await bench.TurnAsync(Shaft, HandTurn.Create(seed: 2, turns: 2.2, turnsPerSecond: 0.5));
+
+        await bench.UnplugAsync();
+        await BayBench.UntilAsync(() =>
+        {
+            bench.PassAsync(TimeSpan.FromMilliseconds(100)).GetAwaiter().GetResult();
+            return bench.Seen.Finished.Count == 1;
+        });
+
+        Assert.Equal(CaptureEnding.GaugeLost, bench.Seen.Finished[0].Ending);
+        Assert.NotEqual(0, bench.Seen.Finished[0].Readings.Seconds.Length);
+    }
+
+    [Fact]
+    public async Task Station_StoppedInMidCapture_HandsOnWhatItHas()
+    {
+        var bench = new BayBench();
+        await bench.ConnectAsync();
+        bench.Bay.Assign(BayBench.Point);
+        await bench.TurnAsync(Shaft, HandTurn.Create(seed: 2, turns: 2.2, turnsPerSecond: 0.5));
+
+        await bench.StopAsync();
+
+        Assert.Equal(CaptureEnding.StationStopped, Assert.Single(bench.Seen.Finished).Ending);
+        await bench.DisposeAsync();
+    }
+
+    [Fact]
+    public async Task Lines_ThatAreNoReadings_AreCountedInTheCapture()
+    {
+        await using var bench = new BayBench();
+        await bench.ConnectAsync();
+        bench.Bay.Assign(BayBench.Point);
+        var hand = HandTurn.Create(seed: 6, turns: 3.6, turnsPerSecond: 0.6);
+
+        await bench.TurnAsync(Shaft, hand);
+        await bench.SendAsync("err 07");
+        await bench.SendAsync("+0,012");
+        await bench.TurnAsync(Shaft, HandTurn.Create(seed: 7, turns: 0.6, turnsPerSecond: 0.5), standBefore: 0, standAfter: 4);
+        await BayBench.UntilAsync(() => bench.Seen.Finished.Count == 1);
+
+        Assert.InRange(bench.Gauge.Unreadable, 2, 2);
+    }
+
+    [Fact]
+    public async Task StartNow_OnAShaftThatShowsNothing_RunsUntilTheMechanicEndsIt()
+    {
+        await using var bench = new BayBench();
+        await bench.ConnectAsync();
+        bench.Bay.Assign(BayBench.Point);
+
+        bench.Bay.StartNow();
+        for (var i = 0; i < 250; i++)
+        {
+            await bench.SendAsync("+0.000");
+        }
+
+        Assert.Empty(bench.Seen.Finished);
+        bench.Bay.FinishNow();
+        await BayBench.UntilAsync(() => bench.Seen.Finished.Count == 1);
+        Assert.Equal(CaptureEnding.ByHand, bench.Seen.Finished[0].Ending);
+        Assert.NotEqual(RunoutStatus.Measured, bench.Seen.Finished[0].Result.Status);
+    }
+
+    [Fact]
+    public async Task Bay_AskedForWhatCannotBe_SaysWhatToDo()
+    {
+        await using var bench = new BayBench();
+
+        Assert.Contains("choose a job", Assert.Throws<BayRefusalException>(bench.Bay.StartNow).Message, StringComparison.Ordinal);
+        Assert.Contains("turn the shaft", Assert.Throws<BayRefusalException>(bench.Bay.FinishNow).Message, StringComparison.Ordinal);
+        var other = BayBench.Point with { Gauge = GaugeName.Parse("other") };
+        Assert.Contains("'pinion'", Assert.Throws<BayRefusalException>(() => bench.Bay.Assign(other)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task StandDown_AfterAssign_LeavesTheBayIdle()
+    {
+        await using var bench = new BayBench();
+        await bench.ConnectAsync();
+        bench.Bay.Assign(BayBench.Point);
+
+        bench.Bay.StandDown();
+        await bench.TurnAsync(Shaft, HandTurn.Create(seed: 1, turns: 3.4, turnsPerSecond: 0.8));
+
+        Assert.Null(bench.Bay.View.Task);
+        Assert.Empty(bench.Seen.Finished);
+        Assert.Equal(GaugeCondition.Reading, bench.Gauge.Condition);
+    }
+}

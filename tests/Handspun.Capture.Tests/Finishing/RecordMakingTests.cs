@@ -1,0 +1,89 @@
+using Handspun.Capture.Finishing;
+using Handspun.Capture.Tests.Bays;
+using Handspun.Gauges.Links;
+using Handspun.Gauges.Listening;
+using Handspun.Gauges.Profiles;
+using Handspun.Jobs.Limits;
+using Handspun.Jobs.Records;
+using Handspun.Metrology.Decision;
+using Handspun.Metrology.Quantities;
+using Handspun.Metrology.Runout;
+
+namespace Handspun.Capture.Tests.Finishing;
+
+public sealed class RecordMakingTests
+{
+    // Common practice, no source: about 0.003 in of pinion runout is a good shaft, 0.013 in is not.
+    [Theory]
+    [InlineData(0.003, Verdict.Within)]
+    [InlineData(0.013, Verdict.Over)]
+    public void Record_OfAGoodAndOfABadShaft_IsHeldAgainstTheShippedLimit(double inches, Verdict expected)
+    {
+        var limit = Jobs.Points.MeasuringPoint.PinionRunout.ShippedLimit;
+
+        var record = RecordMaking.RecordOf(Capture(Length.FromInches(inches), Length.FromInches(0.0003), limit));
+
+        Assert.Equal(expected, record.Verdict);
+        Assert.Contains(record.Warnings, warning => warning.Code == "limit-unconfirmed");
+    }
+
+    [Fact]
+    public void Record_WithTheLimitInsideItsUncertainty_IsTooCloseToCall()
+    {
+        var record = RecordMaking.RecordOf(Capture(Length.FromInches(0.0049), Length.FromInches(0.0003), BayBench.Point.Limit));
+
+        Assert.Equal(Verdict.Undecided, record.Verdict);
+        Assert.InRange(record.ProbabilityOutside!.Value, 0.2, 0.3);   // half a standard deviation below the limit: 1 - 0.7475
+        Assert.DoesNotContain(record.Warnings, warning => warning.Code == "limit-unconfirmed");
+    }
+
+    [Fact]
+    public void Record_WithoutARunout_HasNoVerdictAndKeepsWhatIsMissing()
+    {
+        var capture = Capture(null, null, BayBench.Point.Limit);
+
+        var record = RecordMaking.RecordOf(capture);
+
+        Assert.Equal(RecordStatus.Incomplete, record.Status);
+        Assert.Null(record.Verdict);
+        Assert.Equal("Turn once more.", record.Missing);
+    }
+
+    [Fact]
+    public void Record_WithoutALimit_HasAResultAndNoVerdict()
+    {
+        var record = RecordMaking.RecordOf(Capture(Length.FromMillimetres(0.05), Length.FromMillimetres(0.004), null));
+
+        Assert.Equal(RecordStatus.Complete, record.Status);
+        Assert.Null(record.Verdict);
+    }
+
+    [Fact]
+    public void Record_OfACaptureWithAGapAndUnreadableLines_WarnsOfBoth()
+    {
+        var record = RecordMaking.RecordOf(Capture(Length.FromMillimetres(0.05), Length.FromMillimetres(0.004), null) with { GaugeGap = true, Unreadable = 3 });
+
+        Assert.Equal(["gauge-gap", "unreadable-lines"], record.Warnings.Select(warning => warning.Code));
+    }
+
+    private static FinishedCapture Capture(Length? tir, Length? uncertainty, Limit? limit) => new()
+    {
+        Id = "20260314-090000-abc123",
+        Task = BayBench.Point with { Limit = limit },
+        Gauge = new GaugeSetup(BayBench.Point.Gauge, ProfileReader.Read("bench", ""), new GaugePort.Serial("/dev/bench")),
+        At = new DateTimeOffset(2026, 3, 14, 9, 0, 0, TimeSpan.Zero),
+        From = TimeSpan.Zero,
+        To = TimeSpan.FromSeconds(8),
+        Ending = CaptureEnding.Enough,
+        Readings = new RotationCapture { Seconds = new double[] { 0 }, Millimetres = new double[] { 0 } },
+        Result = new RunoutResult
+        {
+            Status = tir is null ? RunoutStatus.TooShort : RunoutStatus.Measured,
+            Missing = tir is null ? "Turn once more." : null,
+            Readings = 400,
+            Turns = 3.1,
+            Tir = tir,
+            TirU95 = uncertainty,
+        },
+    };
+}
