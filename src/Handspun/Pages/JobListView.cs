@@ -9,8 +9,8 @@ public sealed record JobListView(IReadOnlyList<JobListItem> Jobs);
 /// <param name="Number">The job's number as the shop says it, such as <c>1042</c>.</param>
 /// <param name="Title">What the job is about.</param>
 /// <param name="Bike">Year, make and model in one line.</param>
-/// <param name="Odometer">With its unit, such as <c>23 410 mi</c>.</param>
-/// <param name="Opened">When it was opened, in words.</param>
+/// <param name="Odometer">What it showed, such as <c>23 410</c>.</param>
+/// <param name="Opened">When it was opened, such as <c>25 Nov 2026</c>.</param>
 /// <param name="Points">The points of its plan, in order.</param>
 public sealed record JobListItem(
     string Id, string Number, string Title, string Bike, string Odometer, string Opened, IReadOnlyList<PointState> Points);

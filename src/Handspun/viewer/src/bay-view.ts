@@ -65,7 +65,7 @@ export function viewOf(state: BayState): BayView {
     point: onPoint ? (bay?.point_title ?? bay?.point ?? '') : 'Bay',
     about: onPoint ? [`Job ${bay?.job}`, bay?.bike, bay?.job_title].filter(Boolean).join(' · ') : '',
     jobAddress: onPoint ? `/jobs/${encodeURIComponent(bay?.job ?? '')}` : '/',
-    phase: onPoint && gauge.trouble ? gauge.title : phases[stage],
+    phase: onPoint && gauge.trouble ? gauge.title : result?.status === 'incomplete' ? 'Turn again' : phases[stage],
     tir: tirMm === null ? '' : digits(tirMm, unit),
     unit,
     tirUncertainty: u95Mm === null || tirMm === null ? '' : uncertainty(u95Mm, unit),
@@ -87,7 +87,7 @@ export function viewOf(state: BayState): BayView {
 
 function inOneLine(gauge: GaugeState): string {
   const { title, detail, unreadable } = gaugeWords(gauge);
-  return [`${gauge.gauge}: ${title.toLowerCase()}.`, detail, unreadable && `${unreadable}.`].filter(Boolean).join(' ');
+  return [detail || `${title}: ${gauge.gauge}.`, unreadable && `${unreadable}.`].filter(Boolean).join(' ');
 }
 
 function turnsWords(turns: number | null, wanted: number): string {

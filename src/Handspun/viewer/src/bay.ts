@@ -5,6 +5,7 @@ import { apply, nothingKnown, stageOf, type BayState, type Message } from './bay
 import { agoWords, contactWords, viewOf, type BayView } from './bay-view';
 import { Contact } from './contact';
 import { limitScale } from './limit-scale';
+import { list, part, put, set } from './page-parts';
 import { stayAwake } from './stay-awake';
 import { Trace } from './trace';
 import { gapSeconds, TraceMemory } from './trace-memory';
@@ -140,31 +141,7 @@ async function press(button: HTMLButtonElement): Promise<void> {
   const answer = await askStation<Bay | null>(method === 'DELETE' ? 'DELETE' : 'POST', address ?? '', body);
   button.disabled = false;
   put('bay-answer', answer.ok ? '' : answer.sentence);
-  void contact.ask();
-}
-
-function part(id: string): HTMLElement {
-  const found = document.querySelector<HTMLElement>(`[data-testid="${id}"]`);
-  if (!found) throw new Error(`The page has no part named ${id}.`);
-  return found;
-}
-
-/** Writes only what changed: a screen reader is not told the same thing again. */
-function put(id: string, text: string): void {
-  const place = part(id);
-  if (place.textContent !== text) place.textContent = text;
-}
-
-function set(place: HTMLElement, name: string, value: string): void {
-  if (place.dataset[name] !== value) place.dataset[name] = value;
-}
-
-function list(id: string, sentences: readonly string[]): void {
-  const place = part(id);
-  const key = sentences.join('\n');
-  if (place.dataset['key'] === key) return;
-  place.dataset['key'] = key;
-  place.replaceChildren(...sentences.map((text) => Object.assign(document.createElement('li'), { textContent: text })));
+  contact.askAnew();
 }
 
 for (const button of document.querySelectorAll<HTMLButtonElement>('button[data-address]')) {

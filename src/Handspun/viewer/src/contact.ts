@@ -23,6 +23,7 @@ export class Contact {
   #client: MqttClient | null = null;
   #resultTopic = '';
   #asking = false;
+  #askAfterwards = false;
   #held: Held[] | null = null;
   /** When the station was last heard, by `performance.now()`. */
   heardAt = performance.now();
@@ -53,7 +54,7 @@ export class Contact {
       this.connected = true;
       this.#resultTopic = '';
       this.#hold();
-      client.subscribe(standingTopics.map((topic) => root + topic), () => void this.ask());
+      client.subscribe(standingTopics.map((topic) => root + topic), () => this.askAnew());
       this.#events.changed();
     });
     client.on('close', () => {
@@ -66,6 +67,12 @@ export class Contact {
     document.addEventListener('visibilitychange', () => {
       if (document.visibilityState === 'visible' && !client.connected) client.reconnect();
     });
+  }
+
+  /** Asks for a snapshot that is taken after this moment, also when one is on its way. */
+  askAnew(): void {
+    this.#askAfterwards = this.#asking;
+    void this.ask();
   }
 
   /** Asks for a snapshot; what arrives meanwhile is held back and told after it. */
@@ -82,16 +89,18 @@ export class Contact {
       if (!answer.ok) throw new Error(`The station answered ${answer.status}.`);
       const stationTime = Date.parse(answer.headers.get('date') ?? '');
       if (Number.isFinite(stationTime)) this.aheadMs = stationTime - Date.now();
-      this.told((await answer.json()) as Bay);
+      this.#snapshot((await answer.json()) as Bay);
     } catch {
+      // The next snapshot will hold what these would have told.
+      this.#held = [];
       setTimeout(() => void this.ask(), askAgainMs);
     } finally {
       this.#asking = false;
+      if (this.#askAfterwards) this.askAnew();
     }
   }
 
-  /** Takes a snapshot in, from an answer to a question or to a button. */
-  told(bay: Bay): void {
+  #snapshot(bay: Bay): void {
     this.#heard();
     this.#events.message({ kind: 'snapshot', bay });
     this.#follow(bay);
@@ -119,7 +128,7 @@ export class Contact {
 
   #take(topic: string, payload: Uint8Array): void {
     if (!topic.startsWith(root) || payload.length === 0) return;
-    const tell = told(topic.slice(root.length), payload, this.#events);
+    const tell = meaning(topic.slice(root.length), payload, this.#events);
     if (tell === null) return;
     if (this.#held) this.#held.push(tell);
     else tell();
@@ -127,7 +136,7 @@ export class Contact {
 }
 
 /** What a message on a topic asks to be told; null for topics and payloads that mean nothing here. */
-function told(topic: string, payload: Uint8Array, events: ContactEvents): Held | null {
+function meaning(topic: string, payload: Uint8Array, events: ContactEvents): Held | null {
   let body: unknown;
   try {
     body = JSON.parse(new TextDecoder().decode(payload));

@@ -38,6 +38,7 @@ test('a result brings its verdict, its sentence and its warnings', () => {
 test('a spin without a result says what is missing and shows no number', () => {
   const missing = { ...result, status: 'incomplete' as const, tir_mm: null, tir_u95_mm: null, verdict: null, missing: 'The shaft stood still.' };
   const shown = view({ kind: 'snapshot', bay: { ...bay, result: missing } });
+  assert.equal(shown.phase, 'Turn again');
   assert.equal(shown.sentence, 'The shaft stood still.');
   assert.equal(shown.tir, '');
   assert.deepEqual(shown.verdict, { kind: 'none', word: 'No result' });
@@ -58,7 +59,7 @@ test('lines that could not be read are told by their rate, and only when there a
 
 test('an idle bay lists its gauges', () => {
   const shown = view({ kind: 'snapshot', bay: { ...bay, phase: 'idle', job: null, point: null, progress: null } });
-  assert.deepEqual(shown.gauges, ['dial: gauge reading. The indicator sends readings.']);
+  assert.deepEqual(shown.gauges, ['The indicator sends readings.']);
 });
 
 test('a broken line is told by its age, a short pause is not', () => {
