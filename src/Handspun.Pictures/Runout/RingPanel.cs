@@ -26,7 +26,7 @@ internal static class RingPanel
         var radius = Math.Min(column.Width / 2 - 38, (column.Height - 92) / 2);
         var centre = new SKPoint(column.MidX, column.Top + 28 + radius);
         var square = new SKRect(centre.X - radius, centre.Y - radius, centre.X + radius, centre.Y + radius);
-        var rings = AxisTicks.ForLength(0, scale.HighestMarked, wanted: 4, content.Unit).WithOneBeyond(scale.HighestMarked);
+        var rings = AxisTicks.ForLength(0, scale.HighestMarked, wanted: 4, content.Unit).WithOneBeyond(Math.Max(scale.HighestMarked, 1e-9));
         var top = rings.Marks[^1].Value;
         var none = new AxisTicks(1, []);
         using var panel = new Panel(page, square, new CoordinateRect(-1.04, 1.04, -1.04, 1.04), none, none);
@@ -54,8 +54,9 @@ internal static class RingPanel
         var note = new TextStyle(13, Ink.QuietText);
         var symbol = LengthText.Symbol(content.Unit);
         Letters.Draw(canvas, "Profile about a circle", new(column.MidX, column.Top - 10), new(15, Ink.Text, Strong: true), TextAnchor.Centre);
-        Letters.Draw(canvas, $"Rings: height above the low spot, {RingStep(rings, symbol)} apart", new(column.MidX, column.Bottom - 18), note, TextAnchor.Centre);
-        Letters.Draw(canvas, "Angles in the direction of rotation; circle not to scale.", new(column.MidX, column.Bottom), note, TextAnchor.Centre);
+        var below = Math.Min(column.Bottom, centre.Y + radius + 66);
+        Letters.Draw(canvas, $"Rings: height above the low spot, {RingStep(rings, symbol)} apart", new(column.MidX, below - 18), note, TextAnchor.Centre);
+        Letters.Draw(canvas, "Angles in the direction of rotation; circle not to scale.", new(column.MidX, below), note, TextAnchor.Centre);
     }
 
     private static void AddShaft(Plot plot, TurnedProfile profile, Func<double, double, Coordinates> at)
@@ -118,7 +119,9 @@ internal static class RingPanel
     private static void NameRings(SKCanvas canvas, Panel panel, AxisTicks rings, Func<double, double, Coordinates> at, double direction)
     {
         var style = new TextStyle(12, Ink.QuietText);
-        foreach (var (height, text) in rings.Marks)
+        var apart = panel.At(0, at(0, 0).Y).Y - panel.At(0, at(0, rings.Step).Y).Y;
+        var every = apart * (direction % 90 == 0 ? 1 : 0.7) < 15 ? 2 : 1;   // where the rings are close, every second one
+        foreach (var (height, text) in rings.Marks.Reverse().Where((_, i) => i % every == 0))
         {
             var place = at(direction, height);
             var point = panel.At(place.X, place.Y);

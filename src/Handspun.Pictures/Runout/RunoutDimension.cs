@@ -20,7 +20,7 @@ internal static class RunoutDimension
         canvas.DrawLine(x, low, x, high, line);
         Arrow(canvas, x, low, pointsDown: true, length: Math.Min(8, (low - high) / 2));
         Arrow(canvas, x, high, pointsDown: false, length: Math.Min(8, (low - high) / 2));
-        DrawUncertainty(canvas, x + 5, panel.At(0, scale.Runout + scale.Uncertainty).Y, panel.At(0, scale.Runout - scale.Uncertainty).Y);
+        DrawUncertainty(canvas, x + 5, panel.At(0, scale.Runout + scale.Uncertainty).Y, panel.At(0, Math.Max(0, scale.Runout - scale.Uncertainty)).Y);
 
         var middle = (low + high) / 2;
         var words = left + 26;

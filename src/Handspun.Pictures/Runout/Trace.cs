@@ -16,12 +16,12 @@ internal readonly record struct TurnSpan(int Number, double From, double To);
 /// <summary>The readings of a record over time, in the unit shown.</summary>
 /// <param name="Kept">Readings that the result rests on; all of them where there is no result.</param>
 /// <param name="LeftOut">Readings that it does not rest on.</param>
-/// <param name="Fitted">What the fitted profile says the gauge would have shown; empty where there is none.</param>
+/// <param name="Fitted">What the fitted profile says the gauge would have shown, in unbroken stretches; empty where there is none.</param>
 /// <param name="Turns">Where the turns lie.</param>
 internal sealed record Trace(
     IReadOnlyList<Coordinates> Kept,
     IReadOnlyList<LeftOut> LeftOut,
-    IReadOnlyList<Coordinates> Fitted,
+    IReadOnlyList<IReadOnlyList<Coordinates>> Fitted,
     IReadOnlyList<TurnSpan> Turns)
 {
     private const int MostFittedPoints = 1200;
@@ -54,10 +54,10 @@ internal sealed record Trace(
         return new(kept, leftOut, Fit(content), Spans(content));
     }
 
-    // Between two readings the angle and the drift are taken as straight and the profile is not: few readings a turn still give a smooth curve.
-    private static List<Coordinates> Fit(RunoutPictureContent content)
+    // Between two readings the angle rises smoothly and the profile bends as it does: few readings a turn still give a smooth curve.
+    private static List<List<Coordinates>> Fit(RunoutPictureContent content)
     {
-        var fitted = new List<Coordinates>();
+        var fitted = new List<List<Coordinates>>();
         var seconds = content.Seconds.Span;
         var (angles, drifts) = (content.Result.AngleDegrees, content.Result.DriftMillimetres);
         if (content.Result.Profile is not { } profile || angles.Count == 0)
@@ -66,17 +66,27 @@ internal sealed record Trace(
         }
 
         var pieces = Math.Clamp(MostFittedPoints / angles.Count, 1, 24);
+        var broken = true;
         for (var i = 0; i + 1 < angles.Count; i++)
         {
             for (var piece = 0; piece < pieces; piece++)
             {
                 var part = (double)piece / pieces;
-                var height = profile.At(Between(angles[i], angles[i + 1], part))
+                var height = profile.At(SmoothRise.At(seconds, angles, i, part))
                     + (drifts.Count == 0 ? 0 : Between(drifts[i], drifts[i + 1], part));
-                if (double.IsFinite(height))
+                if (!double.IsFinite(height))
                 {
-                    fitted.Add(new(Between(seconds[i], seconds[i + 1], part), LengthText.Number(height, content.Unit)));
+                    broken = true;
+                    continue;
                 }
+
+                if (broken)
+                {
+                    fitted.Add([]);
+                    broken = false;
+                }
+
+                fitted[^1].Add(new(Between(seconds[i], seconds[i + 1], part), LengthText.Number(height, content.Unit)));
             }
         }
 

@@ -12,6 +12,8 @@ namespace Handspun.Pictures.Runout;
 internal static class TracePanel
 {
     private const int MostSingleMarkers = 600;
+    private const int MostStandingMarkers = 300;
+    private const int MostColumns = 500;
 
     /// <summary>Draws the panel.</summary>
     /// <param name="canvas">Where to draw.</param>
@@ -32,9 +34,9 @@ internal static class TracePanel
 
         AddReadings(panel.Plot, trace);
         AddLeftOut(panel, trace, area, low, high);
-        if (trace.Fitted.Count > 0)
+        foreach (var stretch in trace.Fitted)
         {
-            var fitted = panel.Plot.Add.ScatterLine(trace.Fitted.ToArray());
+            var fitted = panel.Plot.Add.ScatterLine(Thinned.To(stretch, MostColumns));
             fitted.LineStyle = Strokes.Profile;
             fitted.LineWidth = 1.5f;
         }
@@ -54,7 +56,7 @@ internal static class TracePanel
     {
         if (trace.Kept.Count > MostSingleMarkers)
         {
-            plot.Add.ScatterLine(trace.Kept.ToArray()).LineStyle = Strokes.ReadingsLine;
+            plot.Add.ScatterLine(Thinned.To(trace.Kept, MostColumns)).LineStyle = Strokes.ReadingsLine;
         }
         else if (trace.Kept.Count > 0)
         {
@@ -65,13 +67,24 @@ internal static class TracePanel
     private static void AddLeftOut(Panel panel, Trace trace, SKRect area, double low, double high)
     {
         var unit = (high - low) / area.Height;
+        var every = StandingStep(trace);
+        var standing = 0;
         foreach (var (at, reason) in trace.LeftOut)
         {
+            if (reason == RejectionReason.Standing && standing++ % every != 0)
+            {
+                continue;
+            }
+
             var (off, above) = (at.Y < low || at.Y > high, at.Y > high);
             var marker = panel.Plot.Add.Marker(at.X, off ? above ? high - 28 * unit : low + 6 * unit : at.Y);   // below the turns' names
             marker.MarkerStyle = off ? Strokes.OffScale(above) : Strokes.LeftOut(reason);
         }
     }
+
+    // A shaft may stand for minutes; a few hundred markers say as much as thousands.
+    private static int StandingStep(Trace trace) =>
+        Math.Max(1, (trace.LeftOut.Count(left => left.Reason == RejectionReason.Standing) + MostStandingMarkers - 1) / MostStandingMarkers);
 
     private static void NameTurns(SKCanvas canvas, Panel panel, SKRect area, IReadOnlyList<TurnSpan> turns, double high)
     {
@@ -110,7 +123,8 @@ internal static class TracePanel
 
         if (inside.Contains(RejectionReason.Standing))
         {
-            entries.Add(new("left out: standing", Marker: Strokes.LeftOut(RejectionReason.Standing)));
+            var every = StandingStep(trace);
+            entries.Add(new(every == 1 ? "left out: standing" : $"left out: standing (one in {every})", Marker: Strokes.LeftOut(RejectionReason.Standing)));
         }
 
         if (trace.LeftOut.Any(left => left.At.Y < low || left.At.Y > high))
@@ -132,7 +146,7 @@ internal static class TracePanel
     // A knock may be a hundred times the runout; it may stretch the scale to twice the shaft's own movement and no further.
     private static (double Low, double High) HeightRange(Trace trace, DisplayUnit unit)
     {
-        var sure = trace.Kept.Concat(trace.Fitted).Select(at => at.Y).DefaultIfEmpty(trace.LeftOut.Select(left => left.At.Y).FirstOrDefault()).ToArray();
+        var sure = trace.Kept.Concat(trace.Fitted.SelectMany(stretch => stretch)).Select(at => at.Y).DefaultIfEmpty(trace.LeftOut.Select(left => left.At.Y).FirstOrDefault()).ToArray();
         var (low, high) = (sure.Min(), sure.Max());
         var least = unit == DisplayUnit.Inch ? 0.0004 : 0.01;
         var movement = Math.Max(high - low, least);

@@ -53,7 +53,7 @@ internal sealed record TurnedProfile(IReadOnlyList<Coordinates> Curve, Coordinat
             points.Add(place(angles[i] - 360 * turn, height));
         }
 
-        var first = turns.Count == 0 ? 0 : turns.Keys.First();
+        var first = Math.Floor(angles.FirstOrDefault(double.IsFinite) / 360);   // counted from there over time, too
         return [.. turns.Select(turn => new TurnReadings((int)(turn.Key - first) + 1, turn.Value))];
     }
 }

@@ -11,6 +11,8 @@ namespace Handspun.Pictures.Runout;
 internal static class TurnsPanel
 {
     private const int MostSingleMarkers = 48;
+    private const int MostColumns = 400;
+    private const double WidestJoin = 15;   // degrees
 
     /// <summary>Draws the panel.</summary>
     /// <param name="canvas">Where to draw.</param>
@@ -78,12 +80,29 @@ internal static class TurnsPanel
             var every = 1;
             if (points.Length > MostSingleMarkers)
             {
-                plot.Add.ScatterLine(points).LineStyle = Strokes.TurnLine(Kind(profile, turn));
+                foreach (var run in Runs(points))
+                {
+                    plot.Add.ScatterLine(Thinned.To(run, MostColumns)).LineStyle = Strokes.TurnLine(Kind(profile, turn));
+                }
+
                 every = (points.Length + MostSingleMarkers / 2 - 1) / (MostSingleMarkers / 2);
             }
 
             var shift = turn.Number * every / 4 % every;   // markers of different turns do not sit on one another
             plot.Add.Markers(points.Where((_, i) => i % every == shift).ToArray()).MarkerStyle = Strokes.Turn(Kind(profile, turn));
+        }
+    }
+
+    private static IEnumerable<Coordinates[]> Runs(Coordinates[] points)
+    {
+        var from = 0;
+        for (var i = 1; i <= points.Length; i++)
+        {
+            if (i == points.Length || points[i].X - points[i - 1].X > WidestJoin)
+            {
+                yield return points[from..i];
+                from = i;
+            }
         }
     }
 
@@ -119,7 +138,9 @@ internal static class TurnsPanel
         var half = Letters.Width(text, style) / 2 + 6;
         var runoutClose = panel.At(0, edge).Y - panel.At(0, scale.Runout).Y is > 0 and < 22;
         var baseline = band.OffScale ? area.Top + 16 : panel.At(0, edge).Y + (runoutClose ? 16 : -6);   // clear of the runout's own line
-        Letters.Draw(canvas, text, new(Math.Clamp(panel.At(profile.Low.X, 0).X, area.Left + half, area.Right - half), baseline), style, TextAnchor.Centre, halo: true);
+        // Where the shaft is low, and away from the high spot's name.
+        var clear = profile.Curve.Where(at => Math.Abs(at.X - profile.High.X) >= 110).MinBy(at => at.Y);
+        Letters.Draw(canvas, text, new(Math.Clamp(panel.At(clear.X, 0).X, area.Left + half, area.Right - half), baseline), style, TextAnchor.Centre, halo: true);
     }
 
     // More turns than can be told apart are all drawn alike.

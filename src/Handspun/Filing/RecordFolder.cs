@@ -1,6 +1,10 @@
+using System.Globalization;
 using Handspun.Capture.Finishing;
 using Handspun.Gauges.Journal;
+using Handspun.Jobs.Limits;
 using Handspun.Jobs.Records;
+using Handspun.Pictures.Runout;
+using Handspun.Pictures.Units;
 using Handspun.Station;
 
 namespace Handspun.Filing;
@@ -51,8 +55,18 @@ internal sealed class RecordFolder(StationOptions options)
     /// <summary>Draws the record's pictures.</summary>
     public void WritePictures(FinishedCapture capture, CaptureRecord record)
     {
-        _ = capture;
-        _ = record;
-        _ = options;
+        var picture = RunoutPicture.Draw(new RunoutPictureContent
+        {
+            Title = capture.Task.Bike.Length > 0 ? $"{capture.Task.PointTitle}, {capture.Task.Bike}" : capture.Task.PointTitle,
+            Subtitle = string.Create(CultureInfo.InvariantCulture, $"Job {capture.Task.Job}, {record.At.ToLocalTime():d MMM yyyy, HH:mm}, gauge {record.Gauge.Name}"),
+            Seconds = capture.Readings.Seconds,
+            Millimetres = capture.Readings.Millimetres,
+            Result = capture.Result,
+            Limit = record.Limit?.Tolerance,
+            Verdict = record.Verdict,
+            Unit = options.Unit == LengthUnit.Inch ? DisplayUnit.Inch : DisplayUnit.Millimetre,
+        });
+        File.WriteAllBytes(SvgOf(record.Id), picture.ToSvg());
+        File.WriteAllBytes(PngOf(record.Id), picture.ToPng(2 * picture.Width, 2 * picture.Height));
     }
 }

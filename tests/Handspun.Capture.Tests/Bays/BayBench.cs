@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.IO.Pipelines;
 using System.Text;
 using Handspun.Capture.Bays;
@@ -76,7 +75,7 @@ internal sealed class BayBench : IAsyncDisposable
         for (var t = -standBefore; t < hand.Seconds + standAfter; t += 1 / Hertz)
         {
             at?.Invoke(t);
-            await SendAsync(indicator.Show(shape.HeightAt(hand.TurnsAt(t) * 360), noise).ToString("+0.000;-0.000", CultureInfo.InvariantCulture));
+            await SendAsync(IndicatorLine.Of(indicator.Show(shape.HeightAt(hand.TurnsAt(t) * 360), noise), inch: false));
         }
     }
 

@@ -1,3 +1,4 @@
+using System.Text;
 using Handspun.Metrology.Decision;
 using Handspun.Metrology.Quantities;
 using Handspun.Metrology.Runout;
@@ -94,6 +95,15 @@ public sealed class RunoutPictureTests
         var picture = RunoutPicture.Draw(new InventedRecord { Readings = readings }.WithoutRunout(RunoutStatus.Rejected, "There is nothing to measure."));
         using var drawn = Pixels.Of(picture.ToPng(picture.Width, picture.Height));
         Assert.True(Pixels.Inked(drawn, Pixels.All(drawn)) > 300);
+    }
+
+    [Fact]
+    public void Shaft_WithNoRunoutAtAll_IsStillAPicture()
+    {
+        var picture = RunoutPicture.Draw(new InventedRecord { Harmonics = [], NoiseMillimetres = 0, DriftMillimetres = 0 }.Content());
+        Assert.DoesNotContain("NaN", Encoding.UTF8.GetString(picture.ToSvg()), StringComparison.Ordinal);
+        using var drawn = Pixels.Of(picture.ToPng(picture.Width, picture.Height));
+        Assert.True(Pixels.Count(drawn, Pixels.All(drawn), Pixels.Near(Ink.Profile)) > 500);
     }
 
     [Fact]

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using Handspun.Simulation;
 
@@ -12,7 +11,6 @@ namespace Handspun.VirtualGauge.Shaft;
 internal sealed class ShaftUnderIndicator(ShaftShape shape, Indicator indicator, bool inch, int seed)
 {
     private const double RestMillimetres = 0.85;   // where on its travel the plunger rests
-    private const double MillimetresPerInch = 25.4;
 
     private readonly Random _noise = new(seed);
     private int _spins;
@@ -35,10 +33,7 @@ internal sealed class ShaftUnderIndicator(ShaftShape shape, Indicator indicator,
     public byte[] LineAt(TimeSpan now)
     {
         var shown = indicator.Show(RestMillimetres + shape.HeightAt(TurnsAt(now) * 360), _noise);
-        var line = inch
-            ? (shown / MillimetresPerInch).ToString("+0.00000;-0.00000", CultureInfo.InvariantCulture) + " in\r\n"
-            : shown.ToString("+0.000;-0.000", CultureInfo.InvariantCulture) + " mm\r\n";
-        return Encoding.ASCII.GetBytes(line);
+        return Encoding.ASCII.GetBytes(IndicatorLine.Of(shown, inch) + "\r\n");
     }
 
     private double TurnsAt(TimeSpan now) => _turnsBefore + (_hand?.TurnsAt((now - _handFrom).TotalSeconds) ?? 0);
