@@ -17,6 +17,7 @@ internal sealed class StationBroker
     public StationBroker(MqttServer server)
     {
         _server = server;
+        server.ValidatingConnectionAsync += NameTheNameless;
         server.InterceptingPublishAsync += Guard;
         server.QueuedApplicationMessageOverwrittenAsync += CountLoss;
     }
@@ -40,6 +41,18 @@ internal sealed class StationBroker
             .WithRetainFlag(retain)
             .Build();
         await _server.InjectApplicationMessage(new InjectedMqttApplicationMessage(packet) { SenderClientId = Station }, cancellationToken);
+    }
+
+    // A client may leave its name to the broker (MQTT 5, 3.1.3.1).
+    private static Task NameTheNameless(ValidatingConnectionEventArgs connecting)
+    {
+        if (string.IsNullOrEmpty(connecting.ClientId))
+        {
+            connecting.AssignedClientIdentifier = "guest-" + Guid.NewGuid().ToString("N");
+            connecting.ReasonCode = MqttConnectReasonCode.Success;
+        }
+
+        return Task.CompletedTask;
     }
 
     private static Task Guard(InterceptingPublishEventArgs publishing)

@@ -98,6 +98,7 @@ internal static class StationHost
     {
         services.AddRazorComponents();
         services.AddProblemDetails().AddExceptionHandler<SentenceForExceptions>();
+        services.Configure<RouteHandlerOptions>(routes => routes.ThrowOnBadRequest = true);   // so that a bad body gets a sentence too
         services.ConfigureHttpJsonOptions(json => WireJson.Configure(json.SerializerOptions));
     }
 

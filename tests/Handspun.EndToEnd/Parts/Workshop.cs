@@ -1,0 +1,98 @@
+using System.Net;
+using System.Net.Http.Json;
+using System.Text.Json;
+
+namespace Handspun.EndToEnd.Parts;
+
+/// <summary>A folder for one test, a virtual gauge and a station that listens to it, all on loopback.</summary>
+internal sealed class Workshop : IAsyncDisposable
+{
+    public const double TrueTirMillimetres = 0.0762;   // 0.003 in
+
+    private RunningProgram? _gauge;
+    private RunningProgram? _station;
+    private HttpClient? _http;
+
+    public string Folder { get; } = Directory.CreateTempSubdirectory("handspun-").FullName;
+
+    public string Data => Path.Combine(Folder, "data");
+
+    public string Port => Path.Combine(Folder, "gauge-port");
+
+    public Uri Pages { get; private set; } = null!;
+
+    public string BrokerPort { get; private set; } = "";
+
+    public RunningProgram Station => _station ?? throw new InvalidOperationException("The station has not been started.");
+
+    public HttpClient Http => _http ?? throw new InvalidOperationException("The station has not been started.");
+
+    public async Task StartGaugeAsync(double tirMillimetres = TrueTirMillimetres, params IEnumerable<string> more)
+    {
+        _gauge = RunningProgram.Start(Programs.VirtualGauge, ["--link", Port, "--tir-mm", tirMillimetres.ToString(System.Globalization.CultureInfo.InvariantCulture), .. more]);
+        await _gauge.LineAsync("port ");
+    }
+
+    public async Task StartStationAsync(params IEnumerable<string> more)
+    {
+        _station = RunningProgram.Start(Programs.Handspun, ["serve", "--data", Data, "--http", "http://127.0.0.1:0", "--mqtt-port", "0", "--gauge", $"pinion=text-line@{Port}", .. more]);
+        Pages = new Uri(await _station.LineAsync("Pages:"));
+        BrokerPort = new Uri(await _station.LineAsync("Broker:")).Port.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        _http?.Dispose();
+        _http = new HttpClient { BaseAddress = Pages };
+    }
+
+    /// <summary>Does something to the virtual gauge: turn, unplug, plug, noise.</summary>
+    public Task TellGaugeAsync(string word) => _gauge!.TellAsync(word);
+
+    public async Task EndGaugeAsync()
+    {
+        await _gauge!.DisposeAsync();
+        _gauge = null;
+    }
+
+    /// <summary>Opens a job by HTTP and returns its number.</summary>
+    public async Task<string> OpenJobAsync()
+    {
+        var answer = await Http.PostAsJsonAsync("api/v1/jobs", new { make = "Aldermoor", model = "Corvid 1200", year = 2004, odometer = 18250, title = "Knock at idle" });
+        Assert.Equal(HttpStatusCode.Created, answer.StatusCode);
+        return (await answer.Content.ReadFromJsonAsync<JsonElement>()).GetProperty("job").GetString()!;
+    }
+
+    /// <summary>Gives the bay the pinion runout of a job, cautions read.</summary>
+    public async Task MeasureAsync(string job)
+    {
+        var answer = await Http.PostAsJsonAsync("api/v1/bay/point", new { job, point = "pinion-runout", cautions_read = true });
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+    }
+
+    public async Task<JsonElement> GetAsync(string path) => await Http.GetFromJsonAsync<JsonElement>(path);
+
+    /// <summary>The records of the job's first point, newest first.</summary>
+    public async Task<IReadOnlyList<JsonElement>> RecordsAsync(string job) =>
+        [.. (await GetAsync($"api/v1/jobs/{job}")).GetProperty("points")[0].GetProperty("records").EnumerateArray()];
+
+    public Task UntilGaugeIsAsync(string state) => Until.TrueAsync(
+        async () => (await GetAsync("api/v1/gauges"))[0].GetProperty("state").GetString() == state,
+        () => $"The gauge did not become {state}.");
+
+    public Task UntilRecordsAsync(string job, int count) => Until.TrueAsync(
+        async () => (await RecordsAsync(job)).Count == count,
+        () => $"Job {job} did not get {count} records.\n{string.Join('\n', Station.Output)}\n{Station.Errors}");
+
+    public async ValueTask DisposeAsync()
+    {
+        _http?.Dispose();
+        if (_station is not null)
+        {
+            await _station.DisposeAsync();
+        }
+
+        if (_gauge is not null)
+        {
+            await _gauge.DisposeAsync();
+        }
+
+        Directory.Delete(Folder, recursive: true);
+    }
+}
