@@ -9,8 +9,8 @@ document.addEventListener('click', (event) => {
 });
 
 // A picture that is not there leaves no hole.
-for (const picture of document.querySelectorAll<HTMLImageElement>('img.record-picture')) {
-  const leave = () => picture.remove();
+for (const picture of document.querySelectorAll<HTMLImageElement>('.record-picture img')) {
+  const leave = () => picture.closest('a')?.remove();
   picture.addEventListener('error', leave);
   if (picture.complete && picture.naturalWidth === 0) leave();
 }
