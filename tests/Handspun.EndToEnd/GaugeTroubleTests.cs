@@ -61,7 +61,8 @@ public sealed class GaugeTroubleTests
         await using var workshop = new Workshop();
         await workshop.StartGaugeAsync();
         var device = File.ResolveLinkTarget(workshop.Port, returnFinalTarget: true)!.FullName;
-        await RunningProgram.RunAsync("chmod", "0620", device);   // as Linux has it: owner root, group tty
+        await RunningProgram.RunAsync("chgrp", "dialout", device);   // as a serial port is: owner root, group dialout
+        await RunningProgram.RunAsync("chmod", "0660", device);
         await RunningProgram.RunAsync("chmod", "0777", workshop.Folder);
         await using var station = RunningProgram.Start(
             "setpriv", "--reuid=65534", "--regid=65534", "--clear-groups", Programs.Handspun,
@@ -75,7 +76,7 @@ public sealed class GaugeTroubleTests
             return gauge.GetProperty("state").GetString() == "not-permitted";
         });
 
-        Assert.Contains("'tty'", gauge.GetProperty("sentence").GetString(), StringComparison.Ordinal);
+        Assert.Contains("group 'dialout'", gauge.GetProperty("sentence").GetString(), StringComparison.Ordinal);
         Assert.Contains("usermod", gauge.GetProperty("sentence").GetString(), StringComparison.Ordinal);
     }
 

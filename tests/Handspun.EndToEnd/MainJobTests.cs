@@ -55,7 +55,7 @@ public sealed class MainJobTests(Browser browser) : IClassFixture<Browser>
         await Expect(screen.Place("record-verdict")).ToContainTextAsync("Within");
         var id = record.GetProperty("record").GetString();
         Assert.StartsWith("<?xml", await workshop.Http.GetStringAsync($"api/v1/records/{id}/picture.svg"), StringComparison.Ordinal);
-        var wide = await screen.Page.EvalOnSelectorAsync<int>("img.record-picture", "async image => { image.loading = 'eager'; await image.decode(); return image.naturalWidth; }");
+        var wide = await screen.Page.EvalOnSelectorAsync<int>(".record-picture img", "async image => { image.loading = 'eager'; await image.decode(); return image.naturalWidth; }");
         Assert.True(wide > 300, "the picture did not load");
         Assert.Empty(screen.Troubles);
 

@@ -1,11 +1,12 @@
 using Handspun.Gauges.Listening;
 using Handspun.Gauges.Readings;
+using Handspun.Station;
 using Handspun.Wire;
 
 namespace Handspun.Broker;
 
 /// <summary>Publishes what the gauges say. Readings that wait together go out together.</summary>
-internal sealed class GaugePublisher(GaugeFeed feed, GaugeClock clock, StationBroker broker) : BackgroundService
+internal sealed class GaugePublisher(GaugeFeed feed, GaugeClock clock, StationBroker broker) : StationService
 {
     private const int EventsWaiting = 4096;
 
@@ -17,6 +18,7 @@ internal sealed class GaugePublisher(GaugeFeed feed, GaugeClock clock, StationBr
     /// <inheritdoc/>
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
+        await broker.ReadyAsync(stoppingToken);
         var batches = new Dictionary<GaugeName, List<Reading>>();
         while (await _subscription.Events.WaitToReadAsync(CancellationToken.None))
         {

@@ -2,12 +2,13 @@ using System.Threading.Channels;
 using Handspun.Capture.Bays;
 using Handspun.Capture.Finishing;
 using Handspun.Capture.Progress;
+using Handspun.Station;
 using Handspun.Wire;
 
 namespace Handspun.Broker;
 
 /// <summary>Publishes how far captures have come. Only the newest matters: what waits too long is let go.</summary>
-internal sealed class ProgressPublisher(StationBroker broker) : BackgroundService, ICaptureReceiver
+internal sealed class ProgressPublisher(StationBroker broker) : StationService, ICaptureReceiver
 {
     private const int Waiting = 64;
 
@@ -34,6 +35,7 @@ internal sealed class ProgressPublisher(StationBroker broker) : BackgroundServic
     {
         try
         {
+            await broker.ReadyAsync(stoppingToken);
             await foreach (var progress in _queue.Reader.ReadAllAsync(stoppingToken))
             {
                 await broker.PublishAsync(Topics.Progress(progress.Capture), ProgressMessage.Of(progress), retain: false, stoppingToken);

@@ -1,14 +1,17 @@
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
+using Handspun.Jobs.Store;
 using Handspun.Station;
 using Handspun.Wire;
 
 namespace Handspun.Broker;
 
-/// <summary>Publishes results of records; the one that counts at its point is retained.</summary>
-internal sealed class ResultPublisher(StationBroker broker, StationOptions options)
+/// <summary>Publishes results of records; the one that counts at its point is retained, also for who comes after a restart.</summary>
+internal sealed class ResultPublisher(StationBroker broker, JobStore store, StationOptions options) : StationService
 {
+    private const int JobsOnBroker = 50;
+
     /// <summary>Publishes a record that has just been made, then the one that counts where that is another.</summary>
     public async Task PublishNewAsync(Job job, JobPoint point, CaptureRecord record, CancellationToken cancellationToken)
     {
@@ -22,6 +25,19 @@ internal sealed class ResultPublisher(StationBroker broker, StationOptions optio
         if ((point.Counting ?? point.NewestFirst.FirstOrDefault()) is { } record)
         {
             await PublishAsync(job.Number, point.Code, record, retain: true, cancellationToken);
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    {
+        await broker.ReadyAsync(stoppingToken);
+        foreach (var job in await store.NewestAsync(JobsOnBroker, stoppingToken))
+        {
+            foreach (var point in job.Points)
+            {
+                await PublishCountingAsync(job, point, stoppingToken);
+            }
         }
     }
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Handspun.Station;
 using Handspun.Wire;
 using MQTTnet;
 using MQTTnet.Protocol;
@@ -7,16 +8,22 @@ using MQTTnet.Server;
 namespace Handspun.Broker;
 
 /// <summary>The broker inside the station. Only the station publishes below its own topics; anybody on this machine may listen.</summary>
-internal sealed class StationBroker
+internal sealed class StationBroker : StationService
 {
     private const string Station = "handspun-station";
 
     private readonly MqttServer _server;
+    private readonly TaskCompletionSource _started = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private long _overwritten;
 
     public StationBroker(MqttServer server)
     {
         _server = server;
+        server.StartedAsync += _ =>
+        {
+            _started.TrySetResult();
+            return Task.CompletedTask;
+        };
         server.ValidatingConnectionAsync += NameTheNameless;
         server.InterceptingPublishAsync += Guard;
         server.QueuedApplicationMessageOverwrittenAsync += CountLoss;
@@ -25,12 +32,15 @@ internal sealed class StationBroker
     /// <summary>Messages that a slow subscriber did not get.</summary>
     public long Overwritten => Interlocked.Read(ref _overwritten);
 
-    /// <summary>Publishes a message as JSON.</summary>
+    /// <summary>Waits until the broker takes messages, which is only when the whole station has started.</summary>
+    public Task ReadyAsync(CancellationToken cancellationToken) => _started.Task.WaitAsync(cancellationToken);
+
+    /// <summary>Publishes a message as JSON. Where the broker has been stopped, nobody can be listening and it is let go.</summary>
     public async Task PublishAsync<T>(string topic, T message, bool retain, CancellationToken cancellationToken)
     {
         if (!_server.IsStarted)
         {
-            return;   // the station is stopping, and nobody can be listening
+            return;
         }
 
         var packet = new MqttApplicationMessageBuilder()
@@ -42,6 +52,20 @@ internal sealed class StationBroker
             .Build();
         await _server.InjectApplicationMessage(new InjectedMqttApplicationMessage(packet) { SenderClientId = Station }, cancellationToken);
     }
+
+    /// <summary>Closes every connection; the web server waits for that.</summary>
+    public override async Task StopAsync(CancellationToken cancellationToken)
+    {
+        if (_server.IsStarted)
+        {
+            await _server.StopAsync(new MqttServerStopOptionsBuilder().Build());
+        }
+
+        await base.StopAsync(cancellationToken);
+    }
+
+    /// <inheritdoc/>
+    protected override Task ExecuteAsync(CancellationToken stoppingToken) => Task.CompletedTask;   // the host starts the server itself
 
     // A client may leave its name to the broker (MQTT 5, 3.1.3.1).
     private static Task NameTheNameless(ValidatingConnectionEventArgs connecting)

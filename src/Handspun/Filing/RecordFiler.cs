@@ -6,6 +6,7 @@ using Handspun.Capture.Progress;
 using Handspun.Gauges.Listening;
 using Handspun.Jobs.Records;
 using Handspun.Jobs.Store;
+using Handspun.Station;
 
 namespace Handspun.Filing;
 
@@ -17,7 +18,7 @@ internal sealed class RecordFiler(
     GaugeRoster gauges,
     JobStore store,
     ResultPublisher results,
-    ILogger<RecordFiler> logger) : BackgroundService, ICaptureReceiver
+    ILogger<RecordFiler> logger) : StationService, ICaptureReceiver
 {
     private const int Waiting = 64;
 

@@ -57,10 +57,9 @@ internal static class StationHost
             .WithMaxPendingMessagesPerClient(MessagesForASlowScreen)
             .WithPendingMessagesOverflowStrategy(MqttPendingMessagesOverflowStrategy.DropOldestQueuedMessage));
         services.AddMqttConnectionHandler().AddConnections();
-        services.AddSingleton<StationBroker>();
+        services.AddSingleton<StationBroker>().AddHostedService(provider => provider.GetRequiredService<StationBroker>());
         services.AddSingleton<GaugePublisher>().AddHostedService(provider => provider.GetRequiredService<GaugePublisher>());
         services.AddSingleton<ProgressPublisher>().AddHostedService(provider => provider.GetRequiredService<ProgressPublisher>());
-        services.AddSingleton<ResultPublisher>();
     }
 
     private static void AddGauges(IServiceCollection services, StationOptions options)
@@ -81,6 +80,7 @@ internal static class StationHost
     {
         services.AddJobStore(options.Data.Store);
         services.AddHostedService<StoreService>();
+        services.AddSingleton<ResultPublisher>().AddHostedService(provider => provider.GetRequiredService<ResultPublisher>());
         services.AddSingleton<RecordFolder>().AddSingleton<InterruptedCaptures>();
         services.AddSingleton<RecordFiler>().AddHostedService(provider => provider.GetRequiredService<RecordFiler>());
     }

@@ -10,7 +10,9 @@ internal sealed class Listener(RunningProgram program) : IAsyncDisposable
     /// <param name="version"><c>mqttv311</c> or <c>mqttv5</c>.</param>
     public static async Task<Listener> SubscribeAsync(string port, string version = "mqttv5")
     {
-        var program = RunningProgram.Start("mosquitto_sub", "-h", "127.0.0.1", "-p", port, "-V", version, "-t", "handspun/v1/#", "-F", "%r %t %p", "-d");
+        // A client of MQTT 5 may leave its name to the broker.
+        string[] name = version == "mqttv5" ? [] : ["-i", $"listener-{Guid.NewGuid():N}"];
+        var program = RunningProgram.Start("stdbuf", ["-oL", "mosquitto_sub", "-h", "127.0.0.1", "-p", port, "-V", version, .. name, "-t", "handspun/v1/#", "-F", "%r %t %p", "-d"]);
         await program.LineAsync("Subscribed");
         return new Listener(program);
     }

@@ -26,7 +26,7 @@ internal sealed record InventedRecord
     public DisplayUnit Unit { get; init; }
     public RunoutWarning[] Warnings { get; init; } = [];
     public string Title { get; init; } = "Pinion shaft runout";
-    public string Subtitle { get; init; } = "Job 1042 · 1998 twin, cam chest open · 25 November 2026, 10:42";
+    public string Subtitle { get; init; } = "Job 1042 · 1974 parallel twin · 25 November 2026, 10:42";
 
     public RunoutPictureContent Content()
     {
