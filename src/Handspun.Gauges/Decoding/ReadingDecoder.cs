@@ -11,12 +11,15 @@ namespace Handspun.Gauges.Decoding;
 /// </remarks>
 public sealed class ReadingDecoder(GaugeProfile profile)
 {
-    // Longer than any frame takes on the wire: after a silence like this a frame starts at its start.
+    // Longer than any pause between two bytes of one frame: what comes after a silence like this is the start of one.
     private static readonly TimeSpan FrameSilence = TimeSpan.FromMilliseconds(100);
 
     private IGaugeCodec _codec = profile.CreateCodec();
     private TimeSpan? _openedAt;
     private bool _passOver = true;
+
+    /// <summary>Frames so far, whether they held a reading, were unreadable or were passed over.</summary>
+    public long Frames { get; private set; }
 
     /// <summary>Frames so far that held no reading.</summary>
     public long Unreadable { get; private set; }
@@ -38,6 +41,7 @@ public sealed class ReadingDecoder(GaugeProfile profile)
 
         while (_codec.TryTakeFrame(ref pending, out var frame))
         {
+            Frames++;
             if (_passOver)
             {
                 _passOver = false;

@@ -72,7 +72,7 @@ public sealed class TextLineCodec(GaugeUnit unit, int longest, bool inverted) : 
 
     private bool TryReadUnit(ReadOnlySpan<byte> rest, out GaugeUnit stated)
     {
-        rest = rest.TrimEnd((byte)' ').TrimEnd((byte)'\t');
+        rest = rest.TrimEnd(" \t"u8);
         stated = unit;
         if (rest.IsEmpty)
         {

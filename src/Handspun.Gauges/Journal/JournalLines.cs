@@ -79,7 +79,7 @@ internal static class JournalLines
             throw new FormatException("this is not the first line of a journal");
         }
 
-        if (!version.TryGetInt32(out var number) || number > JournalHeader.CurrentVersion)
+        if (version.ValueKind != JsonValueKind.Number || !version.TryGetInt32(out var number) || number > JournalHeader.CurrentVersion)
         {
             throw new FormatException($"the journal is of version {version}; this program reads up to {JournalHeader.CurrentVersion}");
         }
@@ -153,5 +153,17 @@ internal static class JournalLines
         Optional(root, key) ?? throw new FormatException($"'{key}' is missing");
 
     private static string? Optional(JsonElement root, string key) =>
-        root.TryGetProperty(key, out var value) && value.ValueKind == JsonValueKind.String ? value.GetString() : null;
+        root.TryGetProperty(key, out var value) && value.ValueKind == JsonValueKind.String ? TextOf(value, key) : null;
+
+    private static string? TextOf(JsonElement value, string key)
+    {
+        try
+        {
+            return value.GetString();
+        }
+        catch (InvalidOperationException e)
+        {
+            throw new FormatException($"'{key}' holds half of a surrogate pair", e);
+        }
+    }
 }

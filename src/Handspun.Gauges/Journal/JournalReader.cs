@@ -10,6 +10,7 @@ public sealed class JournalException(string message, Exception? inner = null) : 
 public sealed class JournalReader : IDisposable
 {
     private readonly StreamReader _text;
+    private readonly StringBuilder _letters = new();
     private readonly string _path;
     private int _line = 1;
 
@@ -41,7 +42,7 @@ public sealed class JournalReader : IDisposable
     /// <exception cref="JournalException">A line in the middle is not an entry.</exception>
     public IEnumerable<JournalEntry> Entries()
     {
-        while (_text.ReadLine() is { } line)
+        while (NextLine(out var whole) is { } line)
         {
             _line++;
             JournalEntry entry;
@@ -51,7 +52,7 @@ public sealed class JournalReader : IDisposable
             }
             catch (FormatException e)
             {
-                Torn = _text.Peek() < 0;
+                Torn = !whole || _text.Peek() < 0;
                 if (Torn)
                 {
                     yield break;
@@ -62,6 +63,39 @@ public sealed class JournalReader : IDisposable
 
             yield return entry;
         }
+    }
+
+    /// <summary>Whether a file has not even a whole first line: a crash came right after it was made, and it holds nothing.</summary>
+    internal static bool HoldsNothing(string path)
+    {
+        using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        int next;
+        do
+        {
+            next = file.ReadByte();
+        }
+        while (next is not (-1 or '\n'));
+
+        return next < 0;
+    }
+
+    // A line without its end is told apart: the writer may be at it right now, and what follows then is no next line.
+    private string? NextLine(out bool whole)
+    {
+        _letters.Clear();
+        while (_text.Read() is >= 0 and var next)
+        {
+            if (next == '\n')
+            {
+                whole = true;
+                return _letters.ToString();
+            }
+
+            _letters.Append((char)next);
+        }
+
+        whole = false;
+        return _letters.Length > 0 ? _letters.ToString() : null;
     }
 
     /// <inheritdoc/>

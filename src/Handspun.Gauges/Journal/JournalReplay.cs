@@ -1,5 +1,3 @@
-using System.Buffers;
-using Handspun.Gauges.Decoding;
 using Handspun.Gauges.Profiles;
 using Handspun.Gauges.Readings;
 
@@ -8,7 +6,7 @@ namespace Handspun.Gauges.Journal;
 /// <summary>The readings of a journal, decoded again from its bytes.</summary>
 /// <param name="Header">What the journal is of.</param>
 /// <param name="Readings">The readings of the capture, lead-in left out.</param>
-/// <param name="Unreadable">Frames that held no reading.</param>
+/// <param name="Unreadable">Frames of the capture that held no reading.</param>
 /// <param name="Torn">Whether the last line was torn off.</param>
 /// <param name="Ended">Why the capture ended; null where the journal does not say.</param>
 public sealed record JournalReplay(JournalHeader Header, IReadOnlyList<Reading> Readings, long Unreadable, bool Torn, string? Ended)
@@ -20,30 +18,30 @@ public sealed record JournalReplay(JournalHeader Header, IReadOnlyList<Reading> 
     {
         using var journal = JournalReader.Open(path);
         var profile = ProfileReader.Read(journal.Header.Profile, journal.Header.ProfileText);
-        var decoder = new ReadingDecoder(profile);
+        var decoder = new EntryDecoder(profile);
+        var from = journal.Header.From ?? TimeSpan.MinValue;
         var readings = new List<Reading>();
-        byte[] left = [];
+        var unreadable = 0L;
         string? ended = null;
         foreach (var entry in journal.Entries())
         {
-            switch (entry)
+            var before = decoder.Unreadable;
+            decoder.Decode(entry, readings);
+            if (entry.At < from)
             {
-                case JournalEntry.Chunk chunk:
-                    var pending = new ReadOnlySequence<byte>([.. left, .. chunk.Bytes.Span]);
-                    decoder.Decode(ref pending, chunk.At, readings);
-                    left = pending.ToArray();
-                    break;
-                case JournalEntry.Event { Name: JournalEntry.LinkOpened }:
-                    left = [];
-                    decoder.LinkOpened(entry.At);
-                    break;
-                case JournalEntry.Event { Name: JournalEntry.CaptureEnded } end:
-                    ended = end.Detail;
-                    break;
+                readings.Clear();
+            }
+            else
+            {
+                unreadable += decoder.Unreadable - before;
+            }
+
+            if (entry is JournalEntry.Event { Name: JournalEntry.CaptureEnded } end)
+            {
+                ended = end.Detail;
             }
         }
 
-        var from = journal.Header.From ?? TimeSpan.MinValue;
-        return new(journal.Header, readings.FindAll(reading => reading.At >= from), decoder.Unreadable, journal.Torn, ended);
+        return new(journal.Header, readings, unreadable, journal.Torn, ended);
     }
 }

@@ -20,9 +20,18 @@ public sealed class JournalWriter : IDisposable
     public static JournalWriter Create(string path, JournalHeader header)
     {
         var writer = new JournalWriter(File.OpenHandle(path, FileMode.CreateNew, FileAccess.Write, FileShare.Read));
-        JournalLines.WriteHeader(writer._line, header);
-        writer.Write();
-        return writer;
+        try
+        {
+            JournalLines.WriteHeader(writer._line, header);
+            writer.Write();
+            return writer;
+        }
+        catch
+        {
+            writer._file.Dispose();
+            File.Delete(path);   // a file without its first line is no journal
+            throw;
+        }
     }
 
     /// <summary>Appends bytes as they came in.</summary>
@@ -44,7 +53,15 @@ public sealed class JournalWriter : IDisposable
     {
         if (Interlocked.Exchange(ref _unsynced, 0) == 1)
         {
-            RandomAccess.FlushToDisk(_file);
+            try
+            {
+                RandomAccess.FlushToDisk(_file);
+            }
+            catch
+            {
+                Volatile.Write(ref _unsynced, 1);
+                throw;
+            }
         }
     }
 
@@ -53,16 +70,28 @@ public sealed class JournalWriter : IDisposable
     {
         if (!_file.IsClosed)
         {
-            Sync();
-            _file.Dispose();
+            try
+            {
+                Sync();
+            }
+            finally
+            {
+                _file.Dispose();
+            }
         }
     }
 
     private void Write()
     {
-        RandomAccess.Write(_file, _line.WrittenSpan, Length);
-        Length += _line.WrittenCount;
-        _line.ResetWrittenCount();
-        Volatile.Write(ref _unsynced, 1);
+        try
+        {
+            RandomAccess.Write(_file, _line.WrittenSpan, Length);
+            Length += _line.WrittenCount;
+            Volatile.Write(ref _unsynced, 1);
+        }
+        finally
+        {
+            _line.ResetWrittenCount();   // a line that the disk refused must not come in with the next one
+        }
     }
 }

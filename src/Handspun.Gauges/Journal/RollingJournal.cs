@@ -22,10 +22,18 @@ public sealed class RollingJournal : IDisposable
     private int _holds;
 
     /// <summary>A running journal in a folder of its own, which is made if it is not there.</summary>
+    /// <exception cref="JournalException">The folder cannot be made.</exception>
     public RollingJournal(string folder, JournalHeader header)
     {
-        Directory.CreateDirectory(folder);
         (_folder, _header) = (folder, header);
+        try
+        {
+            Directory.CreateDirectory(folder);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw NotTaken(e);
+        }
     }
 
     /// <summary>What stands at the head of each file.</summary>
@@ -66,6 +74,7 @@ public sealed class RollingJournal : IDisposable
     }
 
     /// <summary>Waits until all that was appended is on the disk; does not hold the appending up.</summary>
+    /// <exception cref="JournalException">The disk does not take it.</exception>
     public void Sync()
     {
         JournalWriter? writer;
@@ -81,6 +90,10 @@ public sealed class RollingJournal : IDisposable
         catch (ObjectDisposedException)
         {
             // The segment was closed meanwhile, and closing syncs it.
+        }
+        catch (IOException e)
+        {
+            throw NotTaken(e);
         }
     }
 
@@ -146,7 +159,14 @@ public sealed class RollingJournal : IDisposable
 
         foreach (var old in Directory.EnumerateFiles(_folder, "*.jsonl").Order(StringComparer.Ordinal).SkipLast(SegmentsKept))
         {
-            File.Delete(old);
+            try
+            {
+                File.Delete(old);
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                // Somebody reads it just now, or it is another user's: it costs room and no reading; the next roll tries again.
+            }
         }
     }
 

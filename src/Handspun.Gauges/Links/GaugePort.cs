@@ -34,7 +34,13 @@ public abstract record GaugePort
             return false;
         }
 
-        port = new Tcp(address[..colon].Trim('[', ']'), number);
+        var host = address[..colon];
+        if (Uri.CheckHostName(host) is UriHostNameType.Unknown || (host.Contains(':') && !host.StartsWith('[')))
+        {
+            return false;
+        }
+
+        port = new Tcp(host.Trim('[', ']'), number);
         return true;
     }
 
@@ -52,6 +58,7 @@ public abstract record GaugePort
     public sealed record Tcp(string Host, int Number) : GaugePort
     {
         /// <inheritdoc/>
-        public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{TcpScheme}{Host}:{Number}");
+        public override string ToString() =>
+            string.Create(CultureInfo.InvariantCulture, $"{TcpScheme}{(Host.Contains(':') ? $"[{Host}]" : Host)}:{Number}");
     }
 }

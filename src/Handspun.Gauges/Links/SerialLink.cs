@@ -27,7 +27,7 @@ internal sealed class SerialLink : IGaugeLink
 
     public static async Task<IGaugeLink> OpenAsync(GaugePort.Serial port, LinkSettings settings, TimeProvider time, CancellationToken cancellationToken)
     {
-        var serial = new SerialPort(port.Device, settings.Baud, settings.Parity, settings.DataBits, settings.StopBits);
+        var serial = PortOf(port, settings);
         var opening = Task.Run(serial.Open, CancellationToken.None);   // Open blocks, and on a sick driver for long
         try
         {
@@ -37,7 +37,7 @@ internal sealed class SerialLink : IGaugeLink
         }
         catch (Exception e)
         {
-            await CloseAsync(serial, time);
+            await CloseAsync(serial, opening, time);
             if (e is OperationCanceledException)
             {
                 throw;
@@ -47,18 +47,37 @@ internal sealed class SerialLink : IGaugeLink
         }
     }
 
-    public async ValueTask DisposeAsync() => await CloseAsync(_port, _time);
+    public async ValueTask DisposeAsync() => await CloseAsync(_port, Task.CompletedTask, _time);
 
-    private static async Task CloseAsync(SerialPort port, TimeProvider time)
+    private static SerialPort PortOf(GaugePort.Serial port, LinkSettings settings)
     {
         try
         {
-            await Task.Run(port.Dispose, CancellationToken.None).WaitAsync(ClosingPatience, time);
+            return new(port.Device, settings.Baud, settings.Parity, settings.DataBits, settings.StopBits);
+        }
+        catch (ArgumentException e)
+        {
+            throw SerialTrouble.Explain(port, e);   // no name for a port
+        }
+    }
+
+    private static async Task CloseAsync(SerialPort port, Task opening, TimeProvider time)
+    {
+        try
+        {
+            await Task.Run(() => DisposeAfterAsync(opening, port), CancellationToken.None).WaitAsync(ClosingPatience, time);
         }
         catch (Exception e) when (e is IOException or TimeoutException or UnauthorizedAccessException or ObjectDisposedException or InvalidOperationException)
         {
             // A port whose device is gone may refuse to close; there is nothing more to release here.
         }
+    }
+
+    // A port that opens after all, when nobody waits for it any more, would be held for as long as the program runs.
+    private static async Task DisposeAfterAsync(Task opening, SerialPort port)
+    {
+        await opening.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+        port.Dispose();
     }
 
     private static void SetPowerLines(SerialPort port, LinkSettings settings)

@@ -20,7 +20,7 @@ internal static class SerialTrouble
             return new(LinkFault.NotAPort, $"{device} did not open in five seconds: unplug the gauge's cable, plug it in again, and check its driver.", thrown);
         }
 
-        if (thrown is FileNotFoundException || errno == NoEntry || (!OperatingSystem.IsWindows() && !File.Exists(device)))
+        if (thrown is FileNotFoundException || errno == NoEntry || (!OperatingSystem.IsWindows() && !Path.Exists(device)))
         {
             return new(LinkFault.Absent, $"There is no {device}: plug the gauge in, or give the port that it is on.", thrown);
         }

@@ -24,6 +24,7 @@ internal sealed class TcpLink : IGaugeLink
         try
         {
             await client.ConnectAsync(port.Host, port.Number, cancellationToken).AsTask().WaitAsync(Patience, time, cancellationToken);
+            KeepAsking(client.Client);
             return new TcpLink(client);
         }
         catch (Exception e) when (e is SocketException or TimeoutException)
@@ -36,6 +37,15 @@ internal sealed class TcpLink : IGaugeLink
             client.Dispose();
             throw;
         }
+    }
+
+    // A gauge that lies still sends nothing, and neither does an adapter that was switched off: only asking tells them apart.
+    private static void KeepAsking(Socket socket)
+    {
+        socket.SetSocketOption(SocketOptionLevel.Socket, SocketOptionName.KeepAlive, true);
+        socket.SetSocketOption(SocketOptionLevel.Tcp, SocketOptionName.TcpKeepAliveTime, 5);
+        socket.SetSocketOption(SocketOptionLevel.Tcp, SocketOptionName.TcpKeepAliveInterval, 2);
+        socket.SetSocketOption(SocketOptionLevel.Tcp, SocketOptionName.TcpKeepAliveRetryCount, 3);
     }
 
     public ValueTask DisposeAsync()

@@ -46,7 +46,7 @@ public sealed class GaugeListener
     {
         using var scope = _logger.BeginScope(new Dictionary<string, object> { ["Gauge"] = _setup.Name.ToString() });
         var ticking = EveryAsync(TickEvery, () => _tally.Tick(Silence), stopping);
-        var syncing = EveryAsync(SyncEvery, Journal.Sync, stopping);
+        var syncing = EveryAsync(SyncEvery, Sync, stopping);
         var pause = FirstPause;
         while (!stopping.IsCancellationRequested)
         {
@@ -68,6 +68,12 @@ public sealed class GaugeListener
                 // Nothing is decoded or shown that was not journalled first.
                 ListeningLog.NotJournalled(_logger, _setup.Name, e);
                 _tally.Become(GaugeCondition.Offline, e.Message);
+            }
+            catch (Exception e)
+            {
+                // One gauge's trouble, whatever it is, must not end the listening for good and in silence.
+                ListeningLog.Stumbled(_logger, _setup.Name, e);
+                _tally.Become(GaugeCondition.Absent, GaugeSentence.Stumbled(_setup, e));
             }
 
             if (!await PauseAsync(pause, stopping))
@@ -95,7 +101,7 @@ public sealed class GaugeListener
         {
             await PumpAsync(link, decoder, stopping);
         }
-        catch (Exception e) when (e is IOException or ObjectDisposedException or InvalidOperationException or UnauthorizedAccessException)
+        catch (Exception e) when (e is not JournalException && !(e is OperationCanceledException && stopping.IsCancellationRequested))
         {
             ListeningLog.Failed(_logger, _setup.Name, e.Message);   // how a pulled cable shows itself differs from driver to driver
         }
@@ -139,6 +145,10 @@ public sealed class GaugeListener
             _tally.Become(GaugeCondition.Reading, GaugeSentence.Reading(_setup));
             _feed.Publish(new GaugeEvent.Heard(_setup.Name, readings));
         }
+        else if (decoder.Unreadable > unreadable && _tally.State.Condition == GaugeCondition.Silent)
+        {
+            _tally.Become(GaugeCondition.Silent, GaugeSentence.Unreadable(_setup));
+        }
     }
 
     private void Refused(LinkUnavailableException refusal)
@@ -155,6 +165,18 @@ public sealed class GaugeListener
         }
 
         _tally.Become(condition, refusal.Message);
+    }
+
+    private void Sync()
+    {
+        try
+        {
+            Journal.Sync();
+        }
+        catch (JournalException e)
+        {
+            ListeningLog.NotJournalled(_logger, _setup.Name, e);
+        }
     }
 
     private async Task<bool> PauseAsync(TimeSpan pause, CancellationToken stopping)

@@ -20,4 +20,7 @@ internal static partial class ListeningLog
 
     [LoggerMessage(2005, LogLevel.Error, "What gauge {Gauge} sends cannot be journalled")]
     public static partial void NotJournalled(ILogger logger, GaugeName gauge, Exception e);
+
+    [LoggerMessage(2006, LogLevel.Error, "Listening to gauge {Gauge} failed; it is tried again")]
+    public static partial void Stumbled(ILogger logger, GaugeName gauge, Exception e);
 }

@@ -3,6 +3,7 @@ using Handspun.Gauges.Links;
 using Handspun.Gauges.Readings;
 using Tomlyn;
 using Tomlyn.Model;
+using Tomlyn.Parsing;
 
 namespace Handspun.Gauges.Profiles;
 
@@ -18,6 +19,7 @@ public static class ProfileReader
         TomlTable table;
         try
         {
+            SyntaxParser.ParseStrict(toml, name + ".toml", validate: true);   // the serializer lets a key stand twice
             table = TomlSerializer.Deserialize<TomlTable>(toml) ?? [];
         }
         catch (TomlException e)

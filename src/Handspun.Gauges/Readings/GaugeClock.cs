@@ -9,8 +9,16 @@ public sealed class GaugeClock(TimeProvider time)
     /// <summary>The wall clock at the moment when this clock read zero.</summary>
     public DateTimeOffset StartedAt { get; } = time.GetUtcNow();
 
-    /// <summary>Time since the clock was made; never runs backwards.</summary>
-    public TimeSpan Now => time.GetElapsedTime(_zero);
+    /// <summary>Time since the clock was made, in whole microseconds; never runs backwards.</summary>
+    /// <remarks>A journal keeps microseconds: so a reading has the same time live and on replay.</remarks>
+    public TimeSpan Now
+    {
+        get
+        {
+            var elapsed = time.GetElapsedTime(_zero);
+            return new(elapsed.Ticks - elapsed.Ticks % TimeSpan.TicksPerMicrosecond);
+        }
+    }
 
     /// <summary>The wall-clock time of a moment on this clock.</summary>
     public DateTimeOffset WallTime(TimeSpan at) => StartedAt + at;

@@ -28,6 +28,7 @@ public readonly partial record struct GaugeName
     /// <inheritdoc/>
     public override string ToString() => _text ?? "";
 
-    [GeneratedRegex("^[a-z][a-z0-9-]{0,31}$", RegexOptions.CultureInvariant)]
+    // \z, for $ would let a line feed stand at the end.
+    [GeneratedRegex(@"^[a-z][a-z0-9-]{0,31}\z", RegexOptions.CultureInvariant)]
     private static partial Regex Shape();
 }

@@ -1,0 +1,34 @@
+using System.Buffers;
+using Handspun.Gauges.Decoding;
+using Handspun.Gauges.Profiles;
+using Handspun.Gauges.Readings;
+
+namespace Handspun.Gauges.Journal;
+
+/// <summary>Decodes the entries of a journal one after another, as they were decoded when they came in.</summary>
+internal sealed class EntryDecoder(GaugeProfile profile)
+{
+    private readonly ReadingDecoder _decoder = new(profile);
+    private byte[] _left = [];
+
+    /// <summary>Frames so far, whatever they held.</summary>
+    public long Frames => _decoder.Frames;
+
+    /// <summary>Frames so far that held no reading.</summary>
+    public long Unreadable => _decoder.Unreadable;
+
+    public void Decode(JournalEntry entry, ICollection<Reading> readings)
+    {
+        if (entry is JournalEntry.Chunk chunk)
+        {
+            var pending = new ReadOnlySequence<byte>([.. _left, .. chunk.Bytes.Span]);
+            _decoder.Decode(ref pending, chunk.At, readings);
+            _left = pending.ToArray();
+        }
+        else if (entry is JournalEntry.Event { Name: JournalEntry.LinkOpened })
+        {
+            _left = [];
+            _decoder.LinkOpened(entry.At);
+        }
+    }
+}

@@ -1,0 +1,58 @@
+using System.Collections.Concurrent;
+using System.IO.Pipelines;
+using System.Text;
+using Handspun.Gauges.Links;
+using Handspun.Gauges.Readings;
+
+namespace Handspun.Gauges.Tests.Listening;
+
+/// <summary>A port at which, one opening after another, there is what the test put there; and nothing when that is used up.</summary>
+internal sealed class ScriptedOpener(GaugeClock clock) : ILinkOpener
+{
+    public const string NothingThere = "There is nothing there: plug it in.";
+
+    private readonly ConcurrentQueue<Func<IGaugeLink>> _script = new();
+    private readonly ConcurrentQueue<TimeSpan> _opened = new();
+
+    /// <summary>When it was tried to open the port.</summary>
+    public IReadOnlyList<TimeSpan> Tries => [.. _opened];
+
+    public ScriptedLink Plug()
+    {
+        var link = new ScriptedLink();
+        _script.Enqueue(() => link);
+        return link;
+    }
+
+    public void Refuse(Exception why) => _script.Enqueue(() => throw why);
+
+    public Task<IGaugeLink> OpenAsync(GaugePort port, LinkSettings settings, CancellationToken cancellationToken)
+    {
+        cancellationToken.ThrowIfCancellationRequested();
+        _opened.Enqueue(clock.Now);
+        return Task.FromResult(_script.TryDequeue(out var next)
+            ? next()
+            : throw new LinkUnavailableException(LinkFault.Absent, NothingThere));
+    }
+}
+
+/// <summary>A link whose far end the test holds.</summary>
+internal sealed class ScriptedLink : IGaugeLink
+{
+    private readonly Pipe _pipe = new(new PipeOptions(pauseWriterThreshold: 0));
+
+    public PipeReader Input => _pipe.Reader;
+
+    public bool Disposed { get; private set; }
+
+    public async Task SendAsync(string text) => await _pipe.Writer.WriteAsync(Encoding.Latin1.GetBytes(text));
+
+    /// <summary>Ends the link, as a driver does: with an exception or without one.</summary>
+    public void Unplug(Exception? how = null) => _pipe.Writer.Complete(how);
+
+    public ValueTask DisposeAsync()
+    {
+        Disposed = true;
+        return ValueTask.CompletedTask;
+    }
+}

@@ -1,0 +1,133 @@
+using System.IO.Ports;
+using CsCheck;
+using Handspun.Gauges.Profiles;
+using Handspun.Gauges.Readings;
+
+namespace Handspun.Gauges.Tests.Profiles;
+
+public class ProfileReaderTests
+{
+    [Fact]
+    public void Profile_ThatSaysEverything_IsReadAsItSays()
+    {
+        const string toml = """
+            title = "One line a value"
+            [link]
+            baud = 4800
+            data_bits = 7
+            parity = "even"
+            stop_bits = 2
+            dtr = true
+            rts = false
+            [frame]
+            kind = "text-line"
+            unit = "in"
+            longest_line = 20
+            inverted = true
+            [value]
+            resolution_mm = 0.0005
+            error_limit_mm = 1
+            """;
+        var profile = ProfileReader.Read("mine", toml);
+
+        Assert.Equal(("mine", "One line a value", toml), (profile.Name, profile.Title, profile.Text));
+        Assert.Equal((4800, 7, Parity.Even, StopBits.Two), (profile.Link.Baud, profile.Link.DataBits, profile.Link.Parity, profile.Link.StopBits));
+        Assert.Equal((true, false), (profile.Link.DataTerminalReady, profile.Link.RequestToSend));
+        Assert.Equal(new TextLineFormat { Unit = GaugeUnit.Inch, LongestLine = 20, Inverted = true }, profile.Frame);
+        Assert.Equal((0.0005, 1.0), (profile.Accuracy.ResolutionMillimetres, profile.Accuracy.ErrorLimitMillimetres));
+    }
+
+    [Fact]
+    public void Profile_ThatSaysNothing_IsAPlainOne()
+    {
+        var profile = ProfileReader.Read("plain", "");
+
+        Assert.Equal("plain", profile.Title);
+        Assert.Equal((9600, 8, Parity.None, StopBits.One), (profile.Link.Baud, profile.Link.DataBits, profile.Link.Parity, profile.Link.StopBits));
+        Assert.Null(profile.Link.DataTerminalReady);
+        Assert.Equal(new TextLineFormat(), profile.Frame);
+        Assert.Equal(0, profile.Accuracy.ResolutionMillimetres);
+    }
+
+    [Theory]
+    [InlineData("stop_bits = 1.5", StopBits.OnePointFive)]
+    [InlineData("stop_bits = \"2\"", StopBits.Two)]
+    public void StopBits_AsNumberOrText_AreRead(string line, StopBits stopBits) =>
+        Assert.Equal(stopBits, ProfileReader.Read("mine", "[link]\n" + line).Link.StopBits);
+
+    [Theory]
+    [InlineData("[link]\nbaud = 20", "'link.baud'", "from 110 to 4000000")]
+    [InlineData("[link]\nbaud = \"fast\"", "'link.baud'", "whole number")]
+    [InlineData("[link]\nbaud = 9600.5", "'link.baud'", "whole number")]
+    [InlineData("[link]\ndata_bits = 9", "'link.data_bits'", "from 5 to 8")]
+    [InlineData("[link]\nparity = \"some\"", "'link.parity'", "none, even, odd, mark, space")]
+    [InlineData("[link]\nstop_bits = 3", "'link.stop_bits'", "1, 1.5, 2")]
+    [InlineData("[link]\ndtr = \"on\"", "'link.dtr'", "true or false")]
+    [InlineData("[frame]\nkind = \"guess\"", "'frame.kind'", "text-line")]
+    [InlineData("[frame]\nunit = \"cm\"", "'frame.unit'", "mm, in")]
+    [InlineData("[frame]\nlongest_line = 4", "'frame.longest_line'", "from 8 to 256")]
+    [InlineData("[frame]\nlongest_line = 257", "'frame.longest_line'", "from 8 to 256")]
+    [InlineData("[value]\nresolution_mm = -1", "'value.resolution_mm'", "from 0 to 1")]
+    [InlineData("[value]\nerror_limit_mm = nan", "'value.error_limit_mm'", "from 0 to 10")]
+    [InlineData("title = 5", "'title'", "text in quotes")]
+    [InlineData("title = \"\"", "'title'", "text in quotes")]
+    [InlineData("link = 5", "'link'", "[link]")]
+    [InlineData("colour = 1", "'colour'", "frame, link, title, value")]
+    [InlineData("[link]\nspeed = 1", "'link.speed'", "baud, data_bits, dtr, parity, rts, stop_bits")]
+    [InlineData("[value]\nsteps = 1", "'value.steps'", "error_limit_mm, resolution_mm")]
+    public void Profile_WithAWrongKeyOrValue_NamesTheKeyAndWhatIsAllowed(string toml, string key, string allowed)
+    {
+        var problem = Assert.Single(Assert.Throws<ProfileException>(() => ProfileReader.Read("mine", toml)).Problems);
+        Assert.Contains("'mine'", problem, StringComparison.Ordinal);
+        Assert.Contains(key, problem, StringComparison.Ordinal);
+        Assert.Contains(allowed, problem, StringComparison.Ordinal);
+        Assert.EndsWith(".", problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Profile_WithManyProblems_TellsThemAllAtOnce()
+    {
+        var refused = Assert.Throws<ProfileException>(() => ProfileReader.Read("mine", """
+            colour = "red"
+            [link]
+            baud = 1
+            speed = 9600
+            [frame]
+            unit = "cm"
+            [value]
+            resolution_mm = 7
+            """));
+
+        Assert.Equal(
+            ["frame.unit", "link.baud", "link.speed", "value.resolution_mm", "colour"],
+            refused.Problems.Select(problem => problem.Split('\'')[3]).OrderBy(key => key == "colour").ThenBy(key => key, StringComparer.Ordinal));
+        Assert.All(refused.Problems, problem => Assert.Contains(problem, refused.Message, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("baud: 9600")]
+    [InlineData("[link\nbaud = 9600")]
+    [InlineData("title = \"a\"\ntitle = \"b\"")]
+    [InlineData("title = \"open")]
+    public void Text_ThatIsNoToml_IsToldAsThat(string text)
+    {
+        var problem = Assert.Single(Assert.Throws<ProfileException>(() => ProfileReader.Read("mine", text)).Problems);
+        Assert.StartsWith("Profile 'mine' is not TOML: ", problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Text_OfAnyKind_IsAProfileOrItsProblems() => Gen.OneOf(
+        "title", "link", "frame", "unit", "baud", "=", "=", "\"", "'", "[", "]", "[link]", "[frame]", "\n", "\n", " ", ".", "1", "9600", "true", "mm", "{", "}", ",", "#", "\u0000", "é")
+        .Array[0, 14]
+        .Sample(words =>
+        {
+            try
+            {
+                Assert.Equal("any", ProfileReader.Read("any", string.Concat(words)).Name);
+            }
+            catch (ProfileException e)
+            {
+                Assert.NotEmpty(e.Problems);
+            }
+        });
+}
