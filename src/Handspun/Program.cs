@@ -2,6 +2,10 @@ using System.CommandLine;
 using Handspun.Commands;
 using Handspun.Station;
 
+// Bytes are stamped when they arrive, so a thread must be free for them even while others wait for the disk or fit a curve.
+ThreadPool.GetMinThreads(out _, out var completions);
+ThreadPool.SetMinThreads(ThreadsAtHand, completions);
+
 var root = new RootCommand("Turns a wheel by hand, and the truth about the shaft is in the job: reads digital indicators, computes runout, keeps records.")
 {
     ServeCommand.Create(),
@@ -18,4 +22,10 @@ catch (StationTroubleException trouble)
 {
     await Console.Error.WriteLineAsync(trouble.Message);
     return trouble.ExitCode;
+}
+
+/// <summary>The program.</summary>
+internal static partial class Program
+{
+    private const int ThreadsAtHand = 16;
 }

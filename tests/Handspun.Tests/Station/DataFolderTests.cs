@@ -1,0 +1,58 @@
+using Handspun.Jobs.Limits;
+using Handspun.Station;
+
+namespace Handspun.Tests.Station;
+
+public sealed class DataFolderTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("data-").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public void Take_OfANewFolder_MakesItAndHoldsItAlone()
+    {
+        var root = Path.Combine(_folder, "new", "deeper");
+
+        using (DataFolder.Take(root))
+        {
+            Assert.Contains("Another station works in", Assert.Throws<StationTroubleException>(() => DataFolder.Take(root)).Message, StringComparison.Ordinal);
+        }
+
+        using var again = DataFolder.Take(root);
+        Assert.True(Directory.Exists(again.Records));
+    }
+
+    [Fact]
+    public void Take_BelowAFile_SaysWhatToDo()
+    {
+        var file = Path.Combine(_folder, "file");
+        File.WriteAllText(file, "");
+
+        Assert.Contains("--data", Assert.Throws<StationTroubleException>(() => DataFolder.Take(Path.Combine(file, "data"))).Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("unit = \"mm\"\n", LengthUnit.Millimetre)]
+    [InlineData("unit = \"in\"\n", LengthUnit.Inch)]
+    [InlineData("", LengthUnit.Inch)]
+    public void ShopFile_ThatHolds_GivesTheUnit(string text, LengthUnit unit)
+    {
+        var file = Path.Combine(_folder, "shop.toml");
+        File.WriteAllText(file, text);
+
+        Assert.Equal(unit, ShopFile.Read(file).Unit);
+    }
+
+    [Theory]
+    [InlineData("unit = \"cm\"\n")]
+    [InlineData("units = \"mm\"\n")]
+    [InlineData("unit = mm\n")]
+    public void ShopFile_ThatDoesNotHold_SaysWhatItTakes(string text)
+    {
+        var file = Path.Combine(_folder, "shop.toml");
+        File.WriteAllText(file, text);
+
+        Assert.Contains("unit = \"in\" or unit = \"mm\"", Assert.Throws<StationTroubleException>(() => ShopFile.Read(file)).Message, StringComparison.Ordinal);
+    }
+}

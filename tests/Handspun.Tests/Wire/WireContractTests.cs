@@ -1,0 +1,106 @@
+using System.Text.Json;
+using Handspun.Broker;
+using Handspun.Capture.Bays;
+using Handspun.Capture.Progress;
+using Handspun.Gauges.Listening;
+using Handspun.Gauges.Readings;
+using Handspun.Jobs.Limits;
+using Handspun.Jobs.Records;
+using Handspun.Metrology.Decision;
+using Handspun.Metrology.Quantities;
+using Handspun.Wire;
+using Microsoft.Extensions.Time.Testing;
+
+namespace Handspun.Tests.Wire;
+
+/// <summary>Topics and messages are a public contract: a key that changes its name breaks somebody's screen.</summary>
+public sealed class WireContractTests
+{
+    private static readonly GaugeName Pinion = GaugeName.Parse("pinion");
+
+    [Fact]
+    public void Topics_AreWhatSubscribersRelyOn()
+    {
+        Assert.Equal("handspun/v1/gauges/pinion/readings", Topics.Readings(Pinion));
+        Assert.Equal("handspun/v1/gauges/pinion/state", Topics.State(Pinion));
+        Assert.Equal("handspun/v1/captures/c1/progress", Topics.Progress("c1"));
+        Assert.Equal("handspun/v1/jobs/2026-0001/points/pinion-runout/result", Topics.Result("2026-0001", "pinion-runout"));
+    }
+
+    [Fact]
+    public void Readings_AreABatchOfSecondsAndMillimetres()
+    {
+        var clock = new GaugeClock(new FakeTimeProvider(new DateTimeOffset(2026, 3, 14, 9, 0, 0, TimeSpan.Zero)));
+
+        var message = ReadingsMessage.Of(clock, [Reading.FromInches(0.001, TimeSpan.FromSeconds(1.5)), Reading.FromMillimetres(-0.308, TimeSpan.FromSeconds(1.52))]);
+
+        Assert.Equal(
+            """{"t0":"2026-03-14T09:00:00+00:00","t":[1.5,1.52],"mm":[0.0254,-0.308]}""",
+            JsonSerializer.Serialize(message, WireJson.Options));
+    }
+
+    [Fact]
+    public void GaugeState_HasItsKeysAndCodes()
+    {
+        var clock = new GaugeClock(new FakeTimeProvider(new DateTimeOffset(2026, 3, 14, 9, 0, 0, TimeSpan.Zero)));
+        var state = new GaugeState
+        {
+            Gauge = Pinion, Condition = GaugeCondition.NotPermitted, Sentence = "No.", Since = TimeSpan.FromSeconds(2), Profile = "text-line", Port = "COM3", Readings = 5, Unreadable = 1,
+        };
+
+        Assert.Equal(
+            """{"gauge":"pinion","state":"not-permitted","sentence":"No.","since":"2026-03-14T09:00:02+00:00","profile":"text-line","port":"COM3","readings":5,"unreadable":1,"unreadable_per_s":0,"readings_per_s":0,"not_sent":7}""",
+            JsonSerializer.Serialize(GaugeStateMessage.Of(state, clock, notSent: 7), WireJson.Options));
+    }
+
+    [Fact]
+    public void Progress_HasItsKeysAndCodes()
+    {
+        var progress = new CaptureProgress
+        {
+            Capture = "c1",
+            Task = new BayTask { Job = "2026-0001", JobTitle = "", Bike = "", Point = "pinion-runout", PointTitle = "", Gauge = Pinion },
+            Phase = CapturePhase.Turning,
+            Started = TimeSpan.FromSeconds(1),
+            Now = TimeSpan.FromSeconds(3),
+            Turns = 1.25,
+            Tir = Length.FromMillimetres(0.08),
+            Sentence = "Keep turning.",
+        };
+
+        Assert.Equal(
+            """{"capture":"c1","job":"2026-0001","point":"pinion-runout","gauge":"pinion","phase":"turning","started":1,"now":3,"turns":1.25,"turns_wanted":3,"turns_per_s":0,"readings":0,"readings_per_turn":0,"tir_mm":0.08,"tir_u95_mm":null,"sentence":"Keep turning."}""",
+            JsonSerializer.Serialize(ProgressMessage.Of(progress), WireJson.Options));
+    }
+
+    [Fact]
+    public void Result_HasItsKeysAndCodes()
+    {
+        var record = new CaptureRecord
+        {
+            Id = "c1",
+            At = new DateTimeOffset(2026, 3, 14, 9, 0, 0, TimeSpan.Zero),
+            Seconds = 8,
+            Ending = CaptureEnding.StoodStill,
+            Status = RecordStatus.Complete,
+            Gauge = new RecordGauge { Name = "pinion", Profile = "text-line", Port = "COM3" },
+            Limit = new Limit { UpperMillimetres = 0.127, Source = "manual" },
+            Figures = new RunoutFigures { Readings = 400, Turns = 3.2, TirMillimetres = 0.0762, TirU95Millimetres = 0.004 },
+            Verdict = Verdict.Within,
+            ProbabilityOutside = 0,
+            Warnings = [RecordWarning.LimitUnconfirmed],
+        };
+
+        var json = JsonSerializer.SerializeToElement(ResultMessage.Of("2026-0001", "pinion-runout", record, LengthUnit.Inch), WireJson.Options);
+
+        Assert.Equal(
+            ["record", "job", "point", "capture", "gauge", "at", "status", "ended", "readings", "rejected", "turns", "tir_mm", "tir_u95_mm", "eccentricity_mm", "roundness_mm", "high_spot_deg", "high_spot_u95_deg", "low_spot_deg", "angle_reference", "verdict", "probability_over", "limit", "warnings", "missing", "sentence"],
+            json.EnumerateObject().Select(property => property.Name));
+        Assert.Equal("ok", json.GetProperty("status").GetString());
+        Assert.Equal("stood-still", json.GetProperty("ended").GetString());
+        Assert.Equal("within", json.GetProperty("verdict").GetString());
+        Assert.Equal("limit-unconfirmed", json.GetProperty("warnings")[0].GetProperty("code").GetString());
+        Assert.False(json.GetProperty("limit").GetProperty("confirmed").GetBoolean());
+        Assert.StartsWith("0.0030 in ± 0.0002 in: within the limit", json.GetProperty("sentence").GetString(), StringComparison.Ordinal);
+    }
+}
