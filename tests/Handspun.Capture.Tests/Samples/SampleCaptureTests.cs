@@ -1,0 +1,37 @@
+using System.Reflection;
+using Handspun.Capture.Finishing;
+using Handspun.Gauges.Journal;
+using Handspun.Gauges.Profiles;
+using Handspun.Metrology.Runout;
+
+namespace Handspun.Capture.Tests.Samples;
+
+/// <summary>The recorded captures replay through the real decoders, and their runout covers what is known of the shaft.</summary>
+public sealed class SampleCaptureTests
+{
+    private static readonly string Folder = typeof(SampleCaptureTests).Assembly
+        .GetCustomAttributes<AssemblyMetadataAttribute>().Single(metadata => metadata.Key == "SampleCaptures").Value!;
+
+    [Theory]
+    [InlineData("text-line-pinion-runout.jsonl", 0.0815)]   // by construction of the virtual shaft
+    public void Sample_ReplayedAndMeasured_CoversTheTruth(string file, double trueTirMillimetres)
+    {
+        var replay = JournalReplay.Read(Path.Combine(Folder, file));
+        Assert.Equal(0, replay.Unreadable);
+        Assert.False(replay.Torn);
+        Assert.Equal("enough", replay.Ended);
+
+        var result = RunoutMethod.Measure(
+            new RotationCapture
+            {
+                Seconds = replay.Readings.Select(reading => reading.At.TotalSeconds).ToArray(),
+                Millimetres = replay.Readings.Select(reading => reading.Millimetres).ToArray(),
+            },
+            RecordMaking.TraitsOf(ProfileReader.Read(replay.Header.Profile, replay.Header.ProfileText)),
+            new RunoutSettings());
+
+        Assert.Equal(RunoutStatus.Measured, result.Status);
+        Assert.InRange(result.Turns, 3, 4);
+        Assert.InRange(trueTirMillimetres, (result.Tir - result.TirU95)!.Value.Millimetres, (result.Tir + result.TirU95)!.Value.Millimetres);
+    }
+}
