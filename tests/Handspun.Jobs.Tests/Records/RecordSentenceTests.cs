@@ -69,8 +69,15 @@ public class RecordSentenceTests
         var sample = SampleRecords.Complete("c1");
         return new CaptureRecord
         {
-            Id = sample.Id, At = sample.At, Seconds = sample.Seconds, Ending = sample.Ending, Status = sample.Status,
-            Gauge = sample.Gauge, Figures = sample.Figures, Limit = limit, Verdict = verdict,
+            Id = sample.Id,
+            At = sample.At,
+            Seconds = sample.Seconds,
+            Ending = sample.Ending,
+            Status = sample.Status,
+            Gauge = sample.Gauge,
+            Figures = sample.Figures,
+            Limit = limit,
+            Verdict = verdict,
         };
     }
 }

@@ -46,8 +46,14 @@ public sealed class RecordFilingTests : IAsyncLifetime
                 states.Add($"{ending} {verdict}");
                 await AttachAsync(new CaptureRecord
                 {
-                    Id = states[^1], At = sample.At, Seconds = 1, Ending = ending, Status = RecordStatus.Complete,
-                    Gauge = sample.Gauge, Figures = sample.Figures with { }, Verdict = verdict,
+                    Id = states[^1],
+                    At = sample.At,
+                    Seconds = 1,
+                    Ending = ending,
+                    Status = RecordStatus.Complete,
+                    Gauge = sample.Gauge,
+                    Figures = sample.Figures with { },
+                    Verdict = verdict,
                 });
             }
         }
