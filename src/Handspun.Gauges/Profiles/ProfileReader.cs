@@ -47,11 +47,17 @@ public static class ProfileReader
             DataBits = section.Whole("data_bits", 8, 5, 8),
             Parity = section.Choice("parity", "none", new Dictionary<string, Parity>
             {
-                ["none"] = Parity.None, ["even"] = Parity.Even, ["odd"] = Parity.Odd, ["mark"] = Parity.Mark, ["space"] = Parity.Space,
+                ["none"] = Parity.None,
+                ["even"] = Parity.Even,
+                ["odd"] = Parity.Odd,
+                ["mark"] = Parity.Mark,
+                ["space"] = Parity.Space,
             }),
             StopBits = section.Choice("stop_bits", "1", new Dictionary<string, StopBits>
             {
-                ["1"] = StopBits.One, ["1.5"] = StopBits.OnePointFive, ["2"] = StopBits.Two,
+                ["1"] = StopBits.One,
+                ["1.5"] = StopBits.OnePointFive,
+                ["2"] = StopBits.Two,
             }),
             DataTerminalReady = section.Switch("dtr"),
             RequestToSend = section.Switch("rts"),

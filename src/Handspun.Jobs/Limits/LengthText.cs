@@ -47,7 +47,7 @@ public static partial class LengthText
     public static string UncertaintyNumber(Length length, LengthUnit unit)
     {
         var (value, step) = unit == LengthUnit.Inch ? (length.Inches, 1e-4) : (length.Millimetres, 1e-3);
-        var rounded = Math.Ceiling(value / step - 1e-6) * step;
+        var rounded = Math.Max(0, Math.Ceiling(value / step - 1e-6)) * step;
         return rounded.ToString(unit == LengthUnit.Inch ? "0.0000" : "0.000", CultureInfo.InvariantCulture);
     }
 

@@ -10,8 +10,6 @@ namespace Handspun.Jobs.Store;
 /// <summary>The shop's jobs at rest: bikes, jobs, points, limits and records. Nothing is ever overwritten but what says who confirmed or picked.</summary>
 public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvider time)
 {
-    private const int NumberAttempts = 5;
-
     /// <summary>Opens a job on a bike. A bike with the same VIN is the same bike.</summary>
     /// <param name="order">What was asked for; it must have no problems.</param>
     /// <param name="points">What is to be measured, in order.</param>
@@ -25,29 +23,22 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
             throw new ArgumentException(string.Join(" ", problems.Values), nameof(order));
         }
 
-        for (var attempt = 1; ; attempt++)
-        {
-            await using var context = await contexts.CreateDbContextAsync(cancellationToken);
-            var job = new Job
+        return await WriteAsync(
+            async context =>
             {
-                Number = await NextNumberAsync(context, now.Year, cancellationToken),
-                Title = order.Title!.Trim(),
-                Customer = Trimmed(order.Customer),
-                OpenedAt = now,
-                Bike = await BikeOfAsync(context, order, cancellationToken),
-                Points = [.. points.Select((point, place) => new JobPoint { Place = place, Code = point.Code, Title = point.Title, Limit = point.ShippedLimit with { } })],
-            };
-            context.Jobs.Add(job);
-            try
-            {
-                await context.SaveChangesAsync(cancellationToken);
+                var job = new Job
+                {
+                    Number = await NextNumberAsync(context, time.GetLocalNow().Year, cancellationToken),
+                    Title = order.Title!.Trim(),
+                    Customer = Trimmed(order.Customer),
+                    OpenedAt = now,
+                    Bike = await BikeOfAsync(context, order, cancellationToken),
+                    Points = [.. points.Select((point, place) => new JobPoint { Place = place, Code = point.Code, Title = point.Title, Limit = point.ShippedLimit with { } })],
+                };
+                context.Jobs.Add(job);
                 return job;
-            }
-            catch (DbUpdateException) when (attempt < NumberAttempts)
-            {
-                // Somebody else took the number meanwhile; the next attempt takes the one after it.
-            }
-        }
+            },
+            cancellationToken);
     }
 
     /// <summary>A job with its bike, points and records; null where there is none of that number.</summary>
@@ -76,7 +67,7 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
     /// <summary>Attaches a record to a point. The newest counts again, whatever was picked before.</summary>
     /// <exception cref="JobNotFoundException">There is no such job or point.</exception>
     public async Task AttachAsync(string job, string point, CaptureRecord record, CancellationToken cancellationToken) =>
-        await ChangePointAsync(job, point, (_, found) =>
+        await ChangePointAsync(job, point, found =>
         {
             found.Records.Add(record);
             if (record.Status == RecordStatus.Complete)
@@ -88,7 +79,7 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
     /// <summary>Lets a record of the point count.</summary>
     /// <exception cref="JobNotFoundException">There is no such job, point, or record with a result.</exception>
     public async Task PickAsync(string job, string point, string record, CancellationToken cancellationToken) =>
-        await ChangePointAsync(job, point, (_, found) =>
+        await ChangePointAsync(job, point, found =>
         {
             found.PickedRecordId = found.Records.Exists(r => r.Id == record && r.Status == RecordStatus.Complete)
                 ? record
@@ -97,25 +88,48 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
 
     /// <summary>Gives a point another limit. Records that are there keep the one that they were held against.</summary>
     /// <exception cref="JobNotFoundException">There is no such job or point.</exception>
-    public async Task SetLimitAsync(string job, string point, Limit limit, CancellationToken cancellationToken) =>
-        await ChangePointAsync(job, point, (_, found) => found.Limit = limit, cancellationToken);
+    /// <exception cref="ArgumentException">The limit has no bound, or its lower bound is not below its upper.</exception>
+    public async Task SetLimitAsync(string job, string point, Limit limit, CancellationToken cancellationToken)
+    {
+        if (limit is { LowerMillimetres: null, UpperMillimetres: null } || limit.LowerMillimetres >= limit.UpperMillimetres)
+        {
+            throw new ArgumentException("A limit has a lower bound, an upper bound, or both with the lower below the upper.", nameof(limit));
+        }
+
+        await ChangePointAsync(job, point, found => found.Limit = limit, cancellationToken);
+    }
 
     /// <summary>Notes that the cautions were read and followed, the first time that somebody says so.</summary>
     /// <exception cref="JobNotFoundException">There is no such job.</exception>
     public async Task CautionsReadAsync(string job, CancellationToken cancellationToken)
     {
-        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
-        var found = await context.Jobs.Include(j => j.Bike).FirstOrDefaultAsync(j => j.Number == job, cancellationToken) ?? throw JobNotFoundException.Job(job);
-        found.CautionsReadAt ??= time.GetUtcNow();
-        await context.SaveChangesAsync(cancellationToken);
+        await WriteAsync(
+            async context =>
+            {
+                var found = await context.Jobs.Include(j => j.Bike).FirstOrDefaultAsync(j => j.Number == job, cancellationToken) ?? throw JobNotFoundException.Job(job);
+                return found.CautionsReadAt ??= time.GetUtcNow();
+            },
+            cancellationToken);
     }
 
-    private async Task ChangePointAsync(string job, string point, Action<Job, JobPoint> change, CancellationToken cancellationToken)
+    private async Task ChangePointAsync(string job, string point, Action<JobPoint> change, CancellationToken cancellationToken) => await WriteAsync(
+        async context =>
+        {
+            var found = await Whole(context).AsTracking().FirstOrDefaultAsync(j => j.Number == job, cancellationToken) ?? throw JobNotFoundException.Job(job);
+            change(found.Points.Find(p => p.Code == point) ?? throw JobNotFoundException.Point(job, point));
+            return found;
+        },
+        cancellationToken);
+
+    // One at a time: on SQLite the transaction takes the write lock before anything is read, so that what was read still holds.
+    private async Task<T> WriteAsync<T>(Func<JobsContext, Task<T>> change, CancellationToken cancellationToken)
     {
         await using var context = await contexts.CreateDbContextAsync(cancellationToken);
-        var found = await Whole(context).AsTracking().FirstOrDefaultAsync(j => j.Number == job, cancellationToken) ?? throw JobNotFoundException.Job(job);
-        change(found, found.Points.Find(p => p.Code == point) ?? throw JobNotFoundException.Point(job, point));
+        await using var transaction = await context.Database.BeginTransactionAsync(cancellationToken);
+        var result = await change(context);
         await context.SaveChangesAsync(cancellationToken);
+        await transaction.CommitAsync(cancellationToken);
+        return result;
     }
 
     private static IQueryable<Job> Whole(JobsContext context) =>
@@ -124,7 +138,8 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
     private static async Task<string> NextNumberAsync(JobsContext context, int year, CancellationToken cancellationToken)
     {
         var prefix = $"{year:D4}-";
-        var last = await context.Jobs.Where(job => job.Number.StartsWith(prefix)).MaxAsync(job => (string?)job.Number, cancellationToken);
+        var last = await context.Jobs.Select(job => job.Number).Where(number => number.StartsWith(prefix))
+            .OrderByDescending(number => number.Length).ThenByDescending(number => number).FirstOrDefaultAsync(cancellationToken);
         var running = last is null ? 0 : int.Parse(last[prefix.Length..], System.Globalization.CultureInfo.InvariantCulture);
         return $"{prefix}{running + 1:D4}";
     }

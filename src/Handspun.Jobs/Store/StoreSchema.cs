@@ -9,16 +9,25 @@ public static class StoreSchema
     public static async Task BringUpToDateAsync(IDbContextFactory<JobsContext> contexts, CancellationToken cancellationToken)
     {
         await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        await context.Database.OpenConnectionAsync(cancellationToken);
+        await WriteAheadAsync(context, cancellationToken);
         if (await LastAppliedAsync(context, cancellationToken) != context.Database.GetMigrations().Last())
         {
             await context.Database.MigrateAsync(cancellationToken);
         }
     }
 
+    // The file remembers it. The migration machinery would say so of a file that it makes itself, but opening has made it already.
+    private static async Task WriteAheadAsync(JobsContext context, CancellationToken cancellationToken)
+    {
+        await using var command = context.Database.GetDbConnection().CreateCommand();
+        command.CommandText = "PRAGMA journal_mode = 'wal'";
+        await command.ExecuteScalarAsync(cancellationToken);
+    }
+
     // Asked past the model: a query that fails, as it would on a new file, is logged as an error.
     private static async Task<string?> LastAppliedAsync(JobsContext context, CancellationToken cancellationToken)
     {
-        await context.Database.OpenConnectionAsync(cancellationToken);
         await using var command = context.Database.GetDbConnection().CreateCommand();
         command.CommandText = "SELECT name FROM sqlite_master WHERE type = 'table' AND name = '__EFMigrationsHistory'";
         if (await command.ExecuteScalarAsync(cancellationToken) is null)

@@ -1,0 +1,55 @@
+using Handspun.Jobs.Store;
+using Microsoft.EntityFrameworkCore;
+
+namespace Handspun.Jobs.Tests.Store;
+
+public sealed class StoreSchemaTests : IAsyncDisposable
+{
+    private readonly StoreBench _bench = new();
+
+    public ValueTask DisposeAsync() => _bench.DisposeAsync();
+
+    [Fact]
+    public async Task Schema_OfANewFile_HasEveryMigration()
+    {
+        await BringUpToDateAsync();
+
+        await using var context = await _bench.Contexts.CreateDbContextAsync();
+        Assert.Empty(await context.Database.GetPendingMigrationsAsync());
+        Assert.Equal(context.Database.GetMigrations(), await context.Database.GetAppliedMigrationsAsync());
+        Assert.Equal(0, await context.Jobs.CountAsync());
+    }
+
+    [Fact]
+    public async Task Schema_ThatIsUpToDate_IsLeftAlone()
+    {
+        await BringUpToDateAsync();
+        await _bench.JobAsync();
+        var before = await _bench.AskAsync("PRAGMA schema_version");
+        await BringUpToDateAsync();
+
+        Assert.Equal(before, await _bench.AskAsync("PRAGMA schema_version"));
+        Assert.Equal(1L, await _bench.AskAsync("SELECT COUNT(*) FROM Jobs"));
+    }
+
+    [Fact]
+    public async Task Migrations_AreThoseOfTheModel()
+    {
+        await using var context = await _bench.Contexts.CreateDbContextAsync();
+
+        Assert.False(context.Database.HasPendingModelChanges());
+    }
+
+    // Readers and the writer do not wait for each other then, and a crash loses nothing that was saved (SQLite: Write-Ahead Logging).
+    [Fact]
+    public async Task File_IsInWriteAheadLogging_AndMindsItsKeys()
+    {
+        await BringUpToDateAsync();
+
+        Assert.Equal("wal", await _bench.AskAsync("PRAGMA journal_mode"));
+        Assert.Equal(1L, await _bench.AskAsync("PRAGMA foreign_keys"));
+        Assert.Equal("ok", await _bench.AskAsync("PRAGMA integrity_check"));
+    }
+
+    private Task BringUpToDateAsync() => StoreSchema.BringUpToDateAsync(_bench.Contexts, CancellationToken.None);
+}
