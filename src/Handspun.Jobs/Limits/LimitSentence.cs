@@ -1,3 +1,4 @@
+using Handspun.Jobs.Lengths;
 using Handspun.Metrology.Quantities;
 
 namespace Handspun.Jobs.Limits;

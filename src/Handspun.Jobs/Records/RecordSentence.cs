@@ -1,3 +1,4 @@
+using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Limits;
 using Handspun.Metrology.Decision;
 using Handspun.Metrology.Quantities;

@@ -1,3 +1,5 @@
+using Handspun.Jobs.Lengths;
+
 namespace Handspun.Pictures.Runout;
 
 /// <summary>The heights above the low spot that the picture shows, the same over the angle and about the circle.</summary>
@@ -13,9 +15,9 @@ internal sealed record HeightScale(double Low, double High, double Runout, doubl
 
     public static HeightScale Of(RunoutPictureContent content, TurnedProfile profile)
     {
-        var runout = Units.LengthText.Number(content.Result.Tir!.Value.Millimetres, content.Unit);
-        var uncertainty = Units.LengthText.Number(content.Result.TirU95?.Millimetres ?? 0, content.Unit);
-        var least = content.Unit == Units.DisplayUnit.Inch ? 0.0002 : 0.005;
+        var runout = LengthText.InUnit(content.Result.Tir!.Value.Millimetres, content.Unit);
+        var uncertainty = LengthText.InUnit(content.Result.TirU95?.Millimetres ?? 0, content.Unit);
+        var least = content.Unit == LengthUnit.Inch ? 0.0002 : 0.005;
         var movement = Math.Max(runout + uncertainty, least);
         var limit = LimitBand.Of(content.Limit, movement, content.Unit);
 

@@ -1,5 +1,5 @@
+using Handspun.Jobs.Lengths;
 using Handspun.Metrology.Decision;
-using Handspun.Pictures.Units;
 
 namespace Handspun.Pictures.Runout;
 
@@ -15,15 +15,15 @@ internal sealed record LimitBand(double? Lower, double? Upper, bool OffScale)
     /// <param name="limit">The limit, where there is one.</param>
     /// <param name="movement">The height of the high spot with its uncertainty, in the unit shown.</param>
     /// <param name="unit">The unit shown.</param>
-    public static LimitBand? Of(Tolerance? limit, double movement, DisplayUnit unit)
+    public static LimitBand? Of(Tolerance? limit, double movement, LengthUnit unit)
     {
         if (limit is null)
         {
             return null;
         }
 
-        double? lower = limit.Lower is { } least ? LengthText.Number(least.Millimetres, unit) : null;
-        double? upper = limit.Upper is { } most ? LengthText.Number(most.Millimetres, unit) : null;
+        double? lower = limit.Lower is { } least ? LengthText.InUnit(least.Millimetres, unit) : null;
+        double? upper = limit.Upper is { } most ? LengthText.InUnit(most.Millimetres, unit) : null;
         return new(lower, upper, Math.Max(lower ?? 0, upper ?? 0) > MostOfMovement * movement);
     }
 }

@@ -1,7 +1,7 @@
+using Handspun.Jobs.Lengths;
 using Handspun.Metrology.Runout;
 using Handspun.Pictures.Lettering;
 using Handspun.Pictures.Page;
-using Handspun.Pictures.Units;
 using SkiaSharp;
 
 namespace Handspun.Pictures.Runout;
@@ -25,7 +25,7 @@ internal static class RecordHeading
     private static float DrawResult(SKCanvas canvas, RunoutPictureContent content, float right, float top)
     {
         var value = $"TIR {LengthText.Of(content.Result.Tir!.Value, content.Unit)}";
-        var doubt = content.Result.TirU95 is { } u95 ? $"± {LengthText.OfUncertainty(u95, content.Unit)}" : "";
+        var doubt = content.Result.TirU95 is { } u95 ? $"± {LengthText.Uncertainty(u95, content.Unit)}" : "";
         var gap = doubt.Length > 0 ? 8 : 0;
         var doubtWidth = Letters.Width(doubt, Doubt);
         Letters.Draw(canvas, doubt, new(right, top + 22), Doubt, TextAnchor.Right);

@@ -1,7 +1,7 @@
+using Handspun.Jobs.Lengths;
 using Handspun.Pictures.Lettering;
 using Handspun.Pictures.Page;
 using Handspun.Pictures.Scales;
-using Handspun.Pictures.Units;
 using ScottPlot;
 using SkiaSharp;
 

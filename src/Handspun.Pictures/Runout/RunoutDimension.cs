@@ -1,6 +1,6 @@
+using Handspun.Jobs.Lengths;
 using Handspun.Pictures.Lettering;
 using Handspun.Pictures.Page;
-using Handspun.Pictures.Units;
 using SkiaSharp;
 
 namespace Handspun.Pictures.Runout;
@@ -28,7 +28,7 @@ internal static class RunoutDimension
         Letters.Draw(canvas, LengthText.Of(content.Result.Tir!.Value, content.Unit), new(words, middle + 7), new(15, Ink.Text, Strong: true));
         if (content.Result.TirU95 is { } u95)
         {
-            Letters.Draw(canvas, $"± {LengthText.OfUncertainty(u95, content.Unit)}", new(words, middle + 24), new(13, Ink.Text));
+            Letters.Draw(canvas, $"± {LengthText.Uncertainty(u95, content.Unit)}", new(words, middle + 24), new(13, Ink.Text));
         }
     }
 

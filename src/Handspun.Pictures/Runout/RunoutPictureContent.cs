@@ -1,6 +1,6 @@
+using Handspun.Jobs.Lengths;
 using Handspun.Metrology.Decision;
 using Handspun.Metrology.Runout;
-using Handspun.Pictures.Units;
 
 namespace Handspun.Pictures.Runout;
 
@@ -29,7 +29,7 @@ public sealed record RunoutPictureContent
     public Verdict? Verdict { get; init; }
 
     /// <summary>The unit of every length in the picture.</summary>
-    public DisplayUnit Unit { get; init; }
+    public LengthUnit Unit { get; init; }
 
     /// <exception cref="ArgumentException">The parts do not belong together.</exception>
     internal void Check()

@@ -1,5 +1,5 @@
+using Handspun.Jobs.Lengths;
 using Handspun.Metrology.Runout;
-using Handspun.Pictures.Units;
 using ScottPlot;
 
 namespace Handspun.Pictures.Runout;
@@ -35,7 +35,7 @@ internal sealed record Trace(
         var leftOut = new List<LeftOut>();
         for (var i = 0; i < seconds.Length; i++)
         {
-            var at = new Coordinates(seconds[i], LengthText.Number(millimetres[i], content.Unit));
+            var at = new Coordinates(seconds[i], LengthText.InUnit(millimetres[i], content.Unit));
             if (!double.IsFinite(at.X) || !double.IsFinite(at.Y))
             {
                 continue;
@@ -86,7 +86,7 @@ internal sealed record Trace(
                     broken = false;
                 }
 
-                fitted[^1].Add(new(Between(seconds[i], seconds[i + 1], part), LengthText.Number(height, content.Unit)));
+                fitted[^1].Add(new(Between(seconds[i], seconds[i + 1], part), LengthText.InUnit(height, content.Unit)));
             }
         }
 

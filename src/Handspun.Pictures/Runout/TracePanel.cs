@@ -1,8 +1,8 @@
+using Handspun.Jobs.Lengths;
 using Handspun.Metrology.Runout;
 using Handspun.Pictures.Lettering;
 using Handspun.Pictures.Page;
 using Handspun.Pictures.Scales;
-using Handspun.Pictures.Units;
 using ScottPlot;
 using SkiaSharp;
 
@@ -21,7 +21,7 @@ internal static class TracePanel
     /// <param name="area">Where the data go.</param>
     /// <param name="trace">What to draw.</param>
     /// <param name="unit">The unit of its lengths.</param>
-    public static void Draw(SKCanvas canvas, SKSize page, SKRect area, Trace trace, DisplayUnit unit)
+    public static void Draw(SKCanvas canvas, SKSize page, SKRect area, Trace trace, LengthUnit unit)
     {
         var (from, to) = TimeRange(trace);
         var (low, high) = HeightRange(trace, unit);
@@ -144,11 +144,11 @@ internal static class TracePanel
     }
 
     // A knock may be a hundred times the runout; it may stretch the scale to twice the shaft's own movement and no further.
-    private static (double Low, double High) HeightRange(Trace trace, DisplayUnit unit)
+    private static (double Low, double High) HeightRange(Trace trace, LengthUnit unit)
     {
         var sure = trace.Kept.Concat(trace.Fitted.SelectMany(stretch => stretch)).Select(at => at.Y).DefaultIfEmpty(trace.LeftOut.Select(left => left.At.Y).FirstOrDefault()).ToArray();
         var (low, high) = (sure.Min(), sure.Max());
-        var least = unit == DisplayUnit.Inch ? 0.0004 : 0.01;
+        var least = unit == LengthUnit.Inch ? 0.0004 : 0.01;
         var movement = Math.Max(high - low, least);
         var near = trace.LeftOut.Select(left => left.At.Y).Where(y => y > low - movement / 2 && y < high + movement / 2).ToArray();
         low = Math.Min(low, near.DefaultIfEmpty(low).Min());

@@ -1,4 +1,4 @@
-using Handspun.Pictures.Units;
+using Handspun.Jobs.Lengths;
 using ScottPlot;
 
 namespace Handspun.Pictures.Runout;
@@ -22,7 +22,7 @@ internal sealed record TurnedProfile(IReadOnlyList<Coordinates> Curve, Coordinat
         var lowSpot = content.Result.LowSpot?.Degrees ?? heights.MinBy(at => at.Height).Degrees;
         var highSpot = content.Result.HighSpot?.Degrees ?? heights.MaxBy(at => at.Height).Degrees;
         var low = Math.Min(profile.At(lowSpot), heights.Min(at => at.Height));
-        Coordinates Place(double degrees, double millimetres) => new(degrees, LengthText.Number(millimetres - low, content.Unit));
+        Coordinates Place(double degrees, double millimetres) => new(degrees, LengthText.InUnit(millimetres - low, content.Unit));
 
         return new(
             [.. heights.Select(at => Place(at.Degrees, at.Height))],

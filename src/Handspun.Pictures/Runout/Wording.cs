@@ -1,7 +1,8 @@
+using Handspun.Jobs.Lengths;
 using Handspun.Metrology.Decision;
 using Handspun.Metrology.Quantities;
 using Handspun.Metrology.Runout;
-using Handspun.Pictures.Units;
+using Handspun.Pictures.Scales;
 
 namespace Handspun.Pictures.Runout;
 
@@ -9,7 +10,7 @@ namespace Handspun.Pictures.Runout;
 internal static class Wording
 {
     /// <summary>A limit, as it follows "limit" or "limit of".</summary>
-    public static string Limit(Tolerance limit, DisplayUnit unit) => (limit.Lower, limit.Upper) switch
+    public static string Limit(Tolerance limit, LengthUnit unit) => (limit.Lower, limit.Upper) switch
     {
         (null, { } upper) => LengthText.Of(upper, unit),
         ({ } lower, null) => $"at least {LengthText.Of(lower, unit)}",
@@ -18,7 +19,7 @@ internal static class Wording
     };
 
     /// <summary>What the result says against its limit.</summary>
-    public static string Decision(Verdict? verdict, Tolerance? limit, DisplayUnit unit)
+    public static string Decision(Verdict? verdict, Tolerance? limit, LengthUnit unit)
     {
         var of = limit is null ? "" : $" of {Limit(limit, unit)}";
         return verdict switch
@@ -49,11 +50,11 @@ internal static class Wording
     };
 
     /// <summary>A direction in whole degrees, 0 to 359.</summary>
-    public static string Degrees(double degrees) => $"{LengthText.Digits(Math.Round(degrees) % 360, 0)}°";
+    public static string Degrees(double degrees) => $"{Digits.Of(Math.Round(degrees) % 360, 0)}°";
 
     /// <summary>The high spot with its uncertainty, where that is known.</summary>
     public static string HighSpot(RunoutResult result, double degrees) => result.HighSpotU95Degrees is { } within
-        ? $"high spot {Degrees(degrees)} ± {LengthText.Digits(Math.Max(1, within), 0)}°"
+        ? $"high spot {Degrees(degrees)} ± {Digits.Of(Math.Max(1, within), 0)}°"
         : $"high spot {Degrees(degrees)}";
 
     /// <summary>What the result rests on, what was left out, and what makes it less sure.</summary>
@@ -63,7 +64,7 @@ internal static class Wording
         var basis = new List<string>();
         if (result.Turns > 0)
         {
-            basis.Add($"{LengthText.Digits(result.Turns, 1)} turns");
+            basis.Add($"{Digits.Of(result.Turns, 1)} turns");
         }
 
         basis.Add($"{result.Readings} readings");
@@ -104,7 +105,7 @@ internal static class Wording
             return Missing(result);
         }
 
-        var doubt = result.TirU95 is { } u95 ? $" ± {LengthText.OfUncertainty(u95, content.Unit)}" : "";
+        var doubt = result.TirU95 is { } u95 ? $" ± {LengthText.Uncertainty(u95, content.Unit)}" : "";
         var high = result.HighSpot is { } spot
             ? $" The {HighSpot(result, spot.Degrees)} from {Zero(result.Reference)}."
             : "";

@@ -1,4 +1,5 @@
-using Handspun.Pictures.Units;
+using Handspun.Jobs.Lengths;
+
 
 namespace Handspun.Pictures.Scales;
 
@@ -10,7 +11,7 @@ internal sealed record AxisTicks(double Step, IReadOnlyList<(double Value, strin
     private int _decimals;
 
     /// <summary>Round values of a length in a unit: thousandths of an inch can always be told apart.</summary>
-    public static AxisTicks ForLength(double low, double high, int wanted, DisplayUnit unit) => unit == DisplayUnit.Inch
+    public static AxisTicks ForLength(double low, double high, int wanted, LengthUnit unit) => unit == LengthUnit.Inch
         ? Round(low, high, wanted, smallestStep: 0.0001, leastDecimals: 3)
         : Round(low, high, wanted, smallestStep: 0.001, leastDecimals: 2);
 
@@ -24,7 +25,7 @@ internal sealed record AxisTicks(double Step, IReadOnlyList<(double Value, strin
         var marks = new List<(double, string)>();
         for (var i = first; i <= last; i++)
         {
-            marks.Add((i * step, LengthText.Digits(i * step, decimals)));
+            marks.Add((i * step, Digits.Of(i * step, decimals)));
         }
 
         return new(step, marks) { _decimals = decimals };
@@ -39,11 +40,11 @@ internal sealed record AxisTicks(double Step, IReadOnlyList<(double Value, strin
         }
 
         var next = Marks.Count == 0 ? Step : Marks[^1].Value + Step;
-        return this with { Marks = [.. Marks, (next, LengthText.Digits(next, _decimals))] };
+        return this with { Marks = [.. Marks, (next, Digits.Of(next, _decimals))] };
     }
 
     /// <summary>The angles of one turn, every 45 degrees.</summary>
-    public static AxisTicks OneTurn { get; } = new(45, [.. Enumerable.Range(0, 9).Select(i => ((double)(45 * i), LengthText.Digits(45 * i, 0)))]);
+    public static AxisTicks OneTurn { get; } = new(45, [.. Enumerable.Range(0, 9).Select(i => ((double)(45 * i), Digits.Of(45 * i, 0)))]);
 
     private static double RoundStep(double least)
     {

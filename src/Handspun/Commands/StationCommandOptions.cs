@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Net;
 using Handspun.Gauges.Profiles;
-using Handspun.Jobs.Limits;
+using Handspun.Jobs.Lengths;
 using Handspun.Station;
 
 namespace Handspun.Commands;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Handspun.Filing;
+using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;

@@ -96,7 +96,9 @@ internal sealed class RecordFiler(
     {
         using var scope = logger.BeginScope(new Dictionary<string, object>
         {
-            ["Job"] = capture.Task.Job, ["Capture"] = capture.Id, ["Gauge"] = capture.Gauge.Name.ToString(),
+            ["Job"] = capture.Task.Job,
+            ["Capture"] = capture.Id,
+            ["Gauge"] = capture.Gauge.Name.ToString(),
         });
         try
         {

@@ -1,10 +1,8 @@
 using System.Globalization;
 using Handspun.Capture.Finishing;
 using Handspun.Gauges.Journal;
-using Handspun.Jobs.Limits;
 using Handspun.Jobs.Records;
 using Handspun.Pictures.Runout;
-using Handspun.Pictures.Units;
 using Handspun.Station;
 
 namespace Handspun.Filing;
@@ -64,7 +62,7 @@ internal sealed class RecordFolder(StationOptions options)
             Result = capture.Result,
             Limit = record.Limit?.Tolerance,
             Verdict = record.Verdict,
-            Unit = options.Unit == LengthUnit.Inch ? DisplayUnit.Inch : DisplayUnit.Millimetre,
+            Unit = options.Unit,
         });
         File.WriteAllBytes(SvgOf(record.Id), picture.ToSvg());
         File.WriteAllBytes(PngOf(record.Id), picture.ToPng(2 * picture.Width, 2 * picture.Height));

@@ -1,5 +1,6 @@
 using Handspun.Bays;
 using Handspun.Broker;
+using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Handspun.Capture.Bays;
 using Handspun.Jobs.Cautions;
+using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
@@ -57,7 +58,7 @@ internal static class ViewsOfJobs
             Id = record.Id,
             At = record.At.ToLocalTime().ToString("d MMM yyyy, HH:mm", CultureInfo.InvariantCulture),
             Result = result is { } value ? LengthText.Of(value, unit) : null,
-            Uncertainty = uncertainty is { } doubt ? $"{LengthText.UncertaintyNumber(doubt, unit)} {LengthText.Symbol(unit)}" : null,
+            Uncertainty = uncertainty is { } doubt ? LengthText.Uncertainty(doubt, unit) : null,
             Verdict = VerdictOf(record.Verdict),
             Sentence = RecordSentence.Of(record, unit),
             Warnings = [.. record.Warnings.Select(warning => warning.Sentence)],

@@ -1,4 +1,4 @@
-using Handspun.Jobs.Limits;
+using Handspun.Jobs.Lengths;
 using Tomlyn;
 using Tomlyn.Model;
 

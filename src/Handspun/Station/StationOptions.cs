@@ -1,6 +1,6 @@
 using System.Net;
 using Handspun.Gauges.Listening;
-using Handspun.Jobs.Limits;
+using Handspun.Jobs.Lengths;
 
 namespace Handspun.Station;
 

@@ -1,5 +1,5 @@
 using Handspun.Jobs.Bikes;
-using Handspun.Jobs.Limits;
+using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Orders;
 
 namespace Handspun.Wire;

@@ -1,3 +1,4 @@
+using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Records;
 using Handspun.Metrology.Decision;

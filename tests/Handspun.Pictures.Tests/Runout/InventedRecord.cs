@@ -1,8 +1,8 @@
+using Handspun.Jobs.Lengths;
 using Handspun.Metrology.Decision;
 using Handspun.Metrology.Quantities;
 using Handspun.Metrology.Runout;
 using Handspun.Pictures.Runout;
-using Handspun.Pictures.Units;
 
 namespace Handspun.Pictures.Tests.Runout;
 
@@ -23,7 +23,7 @@ internal sealed record InventedRecord
     public double? HighSpotU95 { get; init; } = 3;
     public Tolerance? Limit { get; init; } = Tolerance.AtMost(Length.FromInches(0.003));
     public Verdict? Verdict { get; init; } = Metrology.Decision.Verdict.Within;
-    public DisplayUnit Unit { get; init; }
+    public LengthUnit Unit { get; init; }
     public RunoutWarning[] Warnings { get; init; } = [];
     public string Title { get; init; } = "Pinion shaft runout";
     public string Subtitle { get; init; } = "Job 1042 · 1974 parallel twin · 25 November 2026, 10:42";

@@ -1,10 +1,10 @@
 using System.Text;
+using Handspun.Jobs.Lengths;
 using Handspun.Metrology.Decision;
 using Handspun.Metrology.Quantities;
 using Handspun.Metrology.Runout;
 using Handspun.Pictures.Page;
 using Handspun.Pictures.Runout;
-using Handspun.Pictures.Units;
 using SkiaSharp;
 
 namespace Handspun.Pictures.Tests.Runout;
@@ -69,9 +69,9 @@ public sealed class RunoutPictureTests
     }
 
     [Theory]
-    [InlineData(DisplayUnit.Inch, "TIR 0.0022 in ± 0.0001 in. Within the limit of 0.0030 in. The high spot 148° ± 3° from the index.")]
-    [InlineData(DisplayUnit.Millimetre, "TIR 0.055 mm ± 0.003 mm. Within the limit of 0.076 mm. The high spot 148° ± 3° from the index.")]
-    public void Description_OfARecord_SaysTheResultInTheUnitShown(DisplayUnit unit, string description) =>
+    [InlineData(LengthUnit.Inch, "TIR 0.0022 in ± 0.0002 in. Within the limit of 0.0030 in. The high spot 148° ± 3° from the index.")]   // 0.003 mm is 0.00012 in: rounded up
+    [InlineData(LengthUnit.Millimetre, "TIR 0.055 mm ± 0.003 mm. Within the limit of 0.076 mm. The high spot 148° ± 3° from the index.")]
+    public void Description_OfARecord_SaysTheResultInTheUnitShown(LengthUnit unit, string description) =>
         Assert.Equal(description, RunoutPicture.Draw(new InventedRecord { Unit = unit }.Content()).Description);
 
     [Theory]
@@ -134,7 +134,7 @@ public sealed class RunoutPictureTests
         InventedRecord[] records =
         [
             new(),
-            new() { Unit = DisplayUnit.Millimetre, Limit = Tolerance.AtMost(Length.FromMillimetres(0.03)), Verdict = Verdict.Over },
+            new() { Unit = LengthUnit.Millimetre, Limit = Tolerance.AtMost(Length.FromMillimetres(0.03)), Verdict = Verdict.Over },
             new() { Readings = 1500, Turns = 9.7 },
         ];
         var alone = records.Select(Both).ToArray();

@@ -1,6 +1,6 @@
+using Handspun.Jobs.Lengths;
 using Handspun.Metrology.Runout;
 using Handspun.Pictures.Runout;
-using Handspun.Pictures.Units;
 
 namespace Handspun.Pictures.Tests.Runout;
 
@@ -41,7 +41,7 @@ public sealed class TraceTests
     [Fact]
     public void Fit_OfReadingsWithoutNoise_GoesThroughThem()
     {
-        var content = SteadyTurning(from: 0) with { Unit = DisplayUnit.Millimetre };
+        var content = SteadyTurning(from: 0) with { Unit = LengthUnit.Millimetre };
         var fitted = Trace.Of(content).Fitted.Single().ToLookup(at => Math.Round(at.X, 9), at => at.Y);
         for (var i = 0; i < content.Seconds.Length - 1; i++)
         {
@@ -52,7 +52,7 @@ public sealed class TraceTests
     [Fact]
     public void Heights_AboveTheLowSpot_ReachTheRunoutAtTheHighSpot()
     {
-        var content = new InventedRecord { Unit = DisplayUnit.Millimetre }.Content();
+        var content = new InventedRecord { Unit = LengthUnit.Millimetre }.Content();
         var profile = TurnedProfile.Of(content);
         Assert.Equal(0, profile.Low.Y, 1e-12);
         Assert.Equal(content.Result.Tir!.Value.Millimetres, profile.High.Y, 1e-6);

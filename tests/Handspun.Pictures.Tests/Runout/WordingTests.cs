@@ -1,8 +1,8 @@
+using Handspun.Jobs.Lengths;
 using Handspun.Metrology.Decision;
 using Handspun.Metrology.Quantities;
 using Handspun.Metrology.Runout;
 using Handspun.Pictures.Runout;
-using Handspun.Pictures.Units;
 
 namespace Handspun.Pictures.Tests.Runout;
 
@@ -16,12 +16,12 @@ public sealed class WordingTests
     [InlineData(Verdict.Undecided, "Too close to call: the limit is 0.0030 in")]
     [InlineData(null, "Limit 0.0030 in")]
     public void Decision_AgainstALimit_NamesTheLimit(Verdict? verdict, string text) =>
-        Assert.Equal(text, Wording.Decision(verdict, AtMost, DisplayUnit.Inch));
+        Assert.Equal(text, Wording.Decision(verdict, AtMost, LengthUnit.Inch));
 
     [Fact]
     public void Decision_AgainstALimitWithTwoSides_SaysOutside() => Assert.Equal(
         "Outside the limit of 0.010 mm to 0.020 mm",
-        Wording.Decision(Verdict.Over, Tolerance.Between(Length.FromMillimetres(0.01), Length.FromMillimetres(0.02)), DisplayUnit.Millimetre));
+        Wording.Decision(Verdict.Over, Tolerance.Between(Length.FromMillimetres(0.01), Length.FromMillimetres(0.02)), LengthUnit.Millimetre));
 
     [Theory]
     [InlineData(359.4, "359°")]
@@ -42,5 +42,5 @@ public sealed class WordingTests
     [InlineData(0.0005, false)]
     [InlineData(0.03, true)]
     public void Limit_FarAboveTheMovement_IsLeftOffTheScale(double inches, bool offScale) => Assert.Equal(
-        offScale, LimitBand.Of(Tolerance.AtMost(Length.FromInches(inches)), movement: 0.002, DisplayUnit.Inch)!.OffScale);
+        offScale, LimitBand.Of(Tolerance.AtMost(Length.FromInches(inches)), movement: 0.002, LengthUnit.Inch)!.OffScale);
 }

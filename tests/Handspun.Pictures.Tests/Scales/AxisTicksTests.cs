@@ -1,5 +1,5 @@
+using Handspun.Jobs.Lengths;
 using Handspun.Pictures.Scales;
-using Handspun.Pictures.Units;
 
 namespace Handspun.Pictures.Tests.Scales;
 
@@ -8,12 +8,12 @@ public sealed class AxisTicksTests
     [Fact]
     public void Ticks_OfThreeThousandths_AreWholeThousandths() => Assert.Equal(
         ["0.000", "0.001", "0.002", "0.003"],
-        AxisTicks.ForLength(-0.0004, 0.0035, 5, DisplayUnit.Inch).Marks.Select(mark => mark.Text));
+        AxisTicks.ForLength(-0.0004, 0.0035, 5, LengthUnit.Inch).Marks.Select(mark => mark.Text));
 
     [Fact]
     public void Ticks_OfLessThanAThousandth_GainADecimal() => Assert.Equal(
         ["\u22120.0002", "0.0000", "0.0002", "0.0004"],
-        AxisTicks.ForLength(-0.0002, 0.0005, 4, DisplayUnit.Inch).Marks.Select(mark => mark.Text));
+        AxisTicks.ForLength(-0.0002, 0.0005, 4, LengthUnit.Inch).Marks.Select(mark => mark.Text));
 
     [Theory]
     [InlineData(0, 1e-9)]
@@ -33,7 +33,7 @@ public sealed class AxisTicksTests
     [Fact]
     public void OneBeyond_WhenTheLastMarkLiesBelow_ReachesTheValue()
     {
-        var ticks = AxisTicks.ForLength(0, 0.0021, 4, DisplayUnit.Inch);
+        var ticks = AxisTicks.ForLength(0, 0.0021, 4, LengthUnit.Inch);
         Assert.Equal("0.003", ticks.WithOneBeyond(0.0021).Marks[^1].Text);
         Assert.Equal("0.002", ticks.WithOneBeyond(0.002).Marks[^1].Text);
     }

@@ -1,4 +1,4 @@
-using Handspun.Jobs.Limits;
+using Handspun.Jobs.Lengths;
 using Handspun.Station;
 
 namespace Handspun.Tests.Station;

@@ -4,6 +4,7 @@ using Handspun.Capture.Bays;
 using Handspun.Capture.Progress;
 using Handspun.Gauges.Listening;
 using Handspun.Gauges.Readings;
+using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Records;
 using Handspun.Metrology.Decision;
@@ -45,7 +46,14 @@ public sealed class WireContractTests
         var clock = new GaugeClock(new FakeTimeProvider(new DateTimeOffset(2026, 3, 14, 9, 0, 0, TimeSpan.Zero)));
         var state = new GaugeState
         {
-            Gauge = Pinion, Condition = GaugeCondition.NotPermitted, Sentence = "No.", Since = TimeSpan.FromSeconds(2), Profile = "text-line", Port = "COM3", Readings = 5, Unreadable = 1,
+            Gauge = Pinion,
+            Condition = GaugeCondition.NotPermitted,
+            Sentence = "No.",
+            Since = TimeSpan.FromSeconds(2),
+            Profile = "text-line",
+            Port = "COM3",
+            Readings = 5,
+            Unreadable = 1,
         };
 
         Assert.Equal(

@@ -2,17 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Handspun.Metrology.Quantities;
 
-namespace Handspun.Jobs.Limits;
-
-/// <summary>The unit in which a shop reads and writes lengths.</summary>
-public enum LengthUnit
-{
-    /// <summary>Inches, in ten-thousandths.</summary>
-    Inch,
-
-    /// <summary>Millimetres, in thousandths.</summary>
-    Millimetre,
-}
+namespace Handspun.Jobs.Lengths;
 
 /// <summary>Lengths as people write them.</summary>
 public static partial class LengthText
@@ -39,24 +29,35 @@ public static partial class LengthText
     public static string Of(Length length, LengthUnit unit) => $"{Number(length, unit)} {Symbol(unit)}";
 
     /// <summary>Writes a length without its unit.</summary>
-    public static string Number(Length length, LengthUnit unit) => unit == LengthUnit.Inch
-        ? length.Inches.ToString("0.0000", CultureInfo.InvariantCulture)
-        : length.Millimetres.ToString("0.000", CultureInfo.InvariantCulture);
+    public static string Number(Length length, LengthUnit unit)
+    {
+        var number = Math.Round(InUnit(length.Millimetres, unit), Decimals(unit)) + 0.0;   // no minus zero
+        return number.ToString(Format(unit), CultureInfo.InvariantCulture).Replace('-', '\u2212');
+    }
+
+    /// <summary>How many of the unit go into so many millimetres; for axes, where only ratios matter.</summary>
+    public static double InUnit(double millimetres, LengthUnit unit) => unit == LengthUnit.Inch ? millimetres / Length.MillimetresPerInch : millimetres;
+
+    /// <summary>Writes an uncertainty with its unit.</summary>
+    public static string Uncertainty(Length length, LengthUnit unit) => $"{UncertaintyNumber(length, unit)} {Symbol(unit)}";
 
     /// <summary>Writes an uncertainty without its unit, rounded up so that it never looks smaller than it is.</summary>
     public static string UncertaintyNumber(Length length, LengthUnit unit)
     {
-        var (value, step) = unit == LengthUnit.Inch ? (length.Inches, 1e-4) : (length.Millimetres, 1e-3);
-        var rounded = Math.Max(0, Math.Ceiling(value / step - 1e-6)) * step;
-        return rounded.ToString(unit == LengthUnit.Inch ? "0.0000" : "0.000", CultureInfo.InvariantCulture);
+        var step = Math.Pow(10, -Decimals(unit));
+        return (Math.Max(0, Math.Ceiling(InUnit(length.Millimetres, unit) / step - 1e-6)) * step + 0.0).ToString(Format(unit), CultureInfo.InvariantCulture);
     }
 
     /// <summary>Writes a value with its expanded uncertainty.</summary>
     public static string WithUncertainty(Length value, Length uncertainty, LengthUnit unit) =>
-        $"{Number(value, unit)} {Symbol(unit)} ± {UncertaintyNumber(uncertainty, unit)} {Symbol(unit)}";
+        $"{Of(value, unit)} ± {Uncertainty(uncertainty, unit)}";
 
     /// <summary>The unit's symbol.</summary>
     public static string Symbol(LengthUnit unit) => unit == LengthUnit.Inch ? "in" : "mm";
+
+    private static int Decimals(LengthUnit unit) => unit == LengthUnit.Inch ? 4 : 3;
+
+    private static string Format(LengthUnit unit) => unit == LengthUnit.Inch ? "0.0000" : "0.000";
 
     [GeneratedRegex("""^\s*(?<number>\d{0,6}[.,]?\d{1,9})\s*(?<unit>mm|in|inch|")\s*$""", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Shape();

@@ -1,9 +1,9 @@
 using System.Globalization;
 using CsCheck;
-using Handspun.Jobs.Limits;
+using Handspun.Jobs.Lengths;
 using Handspun.Metrology.Quantities;
 
-namespace Handspun.Jobs.Tests.Limits;
+namespace Handspun.Jobs.Tests.Lengths;
 
 public class LengthTextTests
 {
@@ -92,4 +92,17 @@ public class LengthTextTests
     public void HowToWrite_ShowsLengthsThatCanBeRead() => Assert.All(
         LengthText.HowToWrite.Split('\'').Where((_, place) => place % 2 == 1),
         example => Assert.True(LengthText.TryParse(example, out _)));
+
+    [Theory]
+    [InlineData(-0.0254, LengthUnit.Inch, "\u22120.0010 in")]
+    [InlineData(-0.0001, LengthUnit.Inch, "0.0000 in")]
+    [InlineData(-1.25, LengthUnit.Millimetre, "\u22121.250 mm")]
+    public void Of_ALengthBelowZero_HasATrueMinusSignAndNoMinusZero(double millimetres, LengthUnit unit, string text) =>
+        Assert.Equal(text, LengthText.Of(Length.FromMillimetres(millimetres), unit));
+
+    [Theory]
+    [InlineData(LengthUnit.Inch, "0.0001 in")]
+    [InlineData(LengthUnit.Millimetre, "0.001 mm")]
+    public void Uncertainty_BelowTheLastDigit_IsNotShownAsZero(LengthUnit unit, string text) =>
+        Assert.Equal(text, LengthText.Uncertainty(Length.FromMillimetres(0.0002), unit));
 }
