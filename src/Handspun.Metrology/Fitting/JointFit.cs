@@ -33,6 +33,7 @@ internal sealed class JointFit
         Residuals = new double[grid.Seconds.Length];
         Array.Fill(Weights, 1);
         Sigma = Math.Max(grid.NoiseFloor, 0.05 * grid.Range);
+        Smoothness = 1 / (0.01 * 0.01);
     }
 
     /// <summary>Waves in the profile.</summary>
@@ -57,7 +58,7 @@ internal sealed class JointFit
     public double Sigma { get; private set; }
 
     /// <summary>Weight of the penalty: one over the variance of a second difference of the spline's coefficients, in turns.</summary>
-    public double Smoothness { get; private set; } = 1 / (0.03 * 0.03);
+    public double Smoothness { get; private set; }
 
     /// <summary>Minus twice the logarithm of the evidence (Laplace's approximation), up to a constant of the grid; less is better.</summary>
     public double Criterion { get; private set; } = double.PositiveInfinity;
@@ -372,7 +373,7 @@ internal sealed class JointFit
         var free = Math.Max(used - _series.Length - 2 - bound, 0.2 * used + 1);
         var sigma = Math.Max(Math.Sqrt(squares / free), _grid.NoiseFloor);
         Criterion = Evidence(bends, length);
-        Smoothness = Math.Clamp(bound / Math.Max(bends, 1e-12), 1 / (0.3 * 0.3), 1 / (0.002 * 0.002));
+        Smoothness = Math.Clamp(bound / Math.Max(bends, 1e-12), 1 / (0.1 * 0.1), 1 / (0.0001 * 0.0001));
         Smoothness = Math.Clamp(Smoothness, smoothness / 8, smoothness * 8);
         Sigma = sigma;
         if (robust)

@@ -11,7 +11,7 @@ internal sealed record AngleFound(ProfileFit? Fit, double TurnsSeen);
 internal static class AngleSearch
 {
     private const int MostHarmonics = 8;
-    private const double KnotsPerTurn = 10;
+    private const double KnotsPerTurn = 24;
     private const double ReadingsPerKnot = 2.5;
 
     /// <summary>Searches.</summary>
@@ -35,7 +35,8 @@ internal static class AngleSearch
         JointFit? best = null;
         foreach (var start in starts)
         {
-            var fit = new JointFit(grid, Math.Max(2, start.HighsPerTurn + 1), 0);
+            var drift = start.Turns[^1] - start.Turns[0] < 1.5 ? 0 : 1;
+            var fit = new JointFit(grid, Math.Max(2, start.HighsPerTurn + 1), drift);
             fit.StartFrom(anchors.Count > 0 ? start.Turns : [.. start.Turns.Select(turn => turn - start.Turns[0])]);
             fit.Run(3, robust: false);
             fit.Run(2);
@@ -84,7 +85,7 @@ internal static class AngleSearch
             }
         }
 
-        for (var drift = 1; drift <= mostDrift; drift++)
+        for (var drift = 0; drift <= mostDrift; drift++)
         {
             var next = Next(grid, best, best.Harmonics, drift);
             best = next.Criterion < best.Criterion ? next : best;
