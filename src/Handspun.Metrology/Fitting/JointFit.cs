@@ -12,7 +12,7 @@ internal sealed class JointFit
     private const double Tukey = 5;
     private readonly FitGrid _grid;
     private readonly BorderedBand _matrix;
-    private readonly double[] _row;
+    private readonly IntervalSums _sums;
     private readonly double[] _bandSide;
     private readonly double[] _edgeSide;
     private double[] _spline;
@@ -27,7 +27,7 @@ internal sealed class JointFit
         var border = 1 + 2 * harmonics + driftOrder;
         var length = grid.Spline.Coefficients;
         _matrix = new BorderedBand(length, border);
-        (_row, _edgeSide, _bandSide) = (new double[border], new double[border], new double[length]);
+        (_sums, _edgeSide, _bandSide) = (new IntervalSums(border), new double[border], new double[length]);
         (_spline, _nextSpline, _series, _nextSeries) = (new double[length], new double[length], new double[border], new double[border]);
         Weights = new double[grid.Seconds.Length];
         Residuals = new double[grid.Seconds.Length];
@@ -35,6 +35,9 @@ internal sealed class JointFit
         Sigma = Math.Max(grid.NoiseFloor, 0.05 * grid.Range);
         Smoothness = 1 / (0.01 * 0.01);
     }
+
+    /// <summary>The readings.</summary>
+    public FitGrid Grid => _grid;
 
     /// <summary>Waves in the profile.</summary>
     public int Harmonics { get; }
@@ -110,7 +113,15 @@ internal sealed class JointFit
         FitSeries();
     }
 
-    /// <summary>Starts from another fit to the same grid, of any order.</summary>
+    /// <summary>Starts from an angle for each reading and another fit's profile of the same order.</summary>
+    public void StartFrom(ReadOnlySpan<double> turns, JointFit profile)
+    {
+        StartFrom(turns);
+        profile._series.CopyTo(_series, 0);
+        (Sigma, Smoothness) = (profile.Sigma, profile.Smoothness);
+    }
+
+    /// <summary>Starts from another fit with the same spline, of any order; robust weights only from the same readings.</summary>
     public void StartFrom(JointFit other)
     {
         other._spline.CopyTo(_spline, 0);
@@ -121,16 +132,23 @@ internal sealed class JointFit
             _series[1 + 2 * Harmonics + d] = other._series[1 + 2 * other.Harmonics + d];
         }
 
-        other.Weights.CopyTo(Weights, 0);
+        if (other._grid == _grid)
+        {
+            other.Weights.CopyTo(Weights, 0);
+        }
+
         (Sigma, Smoothness) = (other.Sigma, other.Smoothness);
     }
 
-    /// <summary>Improves the fit for so many rounds; each settles the unknowns, then the noise, the smoothness and the weights.</summary>
-    public void Run(int rounds, int steps = 3, bool robust = true)
+    /// <summary>Makes the angle stiff to begin with: second differences of the spline's coefficients are about this many turns.</summary>
+    public void Stiffen(double bend) => Smoothness = 1 / (bend * bend);
+
+    /// <summary>Improves the fit for so many rounds at most; each settles the unknowns, then the noise, the smoothness and the weights.</summary>
+    public void Run(int rounds, bool holdSmoothness = false)
     {
         for (var round = 0; round < rounds; round++)
         {
-            Settle(steps);
+            Settle();
             Assemble(_spline, _series);
             if (!_matrix.TryFactor(0))
             {
@@ -138,12 +156,19 @@ internal sealed class JointFit
                 return;
             }
 
-            Weigh(robust);
+            var (criterion, smoothness) = (Criterion, Smoothness);
+            Weigh();
+            Smoothness = holdSmoothness ? smoothness : Smoothness;
+            if (Math.Abs(criterion - Criterion) < 0.1 && Math.Abs(Math.Log(Smoothness / smoothness)) < 0.05)
+            {
+                return;
+            }
         }
     }
 
-    private void Settle(int steps)
+    private void Settle()
     {
+        const int steps = 3;
         var damping = 1e-4;
         var objective = Assemble(_spline, _series);
         for (var step = 0; step < steps; step++)
@@ -164,7 +189,7 @@ internal sealed class JointFit
                         damping = Math.Max(1e-9, damping / 10);
                         var gain = objective - next;
                         objective = next;
-                        if (gain < 1e-3)
+                        if (gain < 0.02)
                         {
                             return;
                         }
@@ -190,15 +215,14 @@ internal sealed class JointFit
         _matrix.Clear();
         Array.Clear(_bandSide);
         Array.Clear(_edgeSide);
-        var border = _matrix.BorderSize;
         var inverse = 1 / (Sigma * Sigma);
         var objective = 0.0;
-        var row = _row.AsSpan();
+        var row = _sums.Row;
+        var columns = row.AsSpan(4, series.Length);
+        var interval = _grid.First[0];
         for (var i = 0; i < Residuals.Length; i++)
         {
-            var basis = _grid.Basis.AsSpan(4 * i, 4);
-            var first = _grid.First[i];
-            var (height, slope) = Row(AngleOf(spline, i), _grid.Course(i), series, row);
+            var (height, slope) = Row(AngleOf(spline, i), _grid.Course(i), series, columns);
             var residual = _grid.Millimetres[i] - height;
             Residuals[i] = residual;
             var weight = Weights[i] * inverse;
@@ -207,36 +231,23 @@ internal sealed class JointFit
                 continue;
             }
 
-            objective += weight * residual * residual;
+            if (_grid.First[i] != interval)
+            {
+                _sums.Flush(interval, _matrix, _bandSide, _edgeSide);
+                interval = _grid.First[i];
+            }
+
             for (var a = 0; a < 4; a++)
             {
-                var pull = weight * slope * basis[a];
-                var at = first + a;
-                _bandSide[at] += pull * residual;
-                for (var d = 0; a + d < 4; d++)
-                {
-                    _matrix.Band[4 * at + d] += pull * slope * basis[a + d];
-                }
-
-                var edge = _matrix.Border.AsSpan(at * border, border);
-                for (var q = 0; q < row.Length; q++)
-                {
-                    edge[q] += pull * row[q];
-                }
+                row[a] = slope * _grid.Basis[4 * i + a];
             }
 
-            for (var p = 0; p < row.Length; p++)
-            {
-                var pull = weight * row[p];
-                _edgeSide[p] += pull * residual;
-                var corner = _matrix.Corner.AsSpan(p * border, p + 1);
-                for (var q = 0; q < corner.Length; q++)
-                {
-                    corner[q] += pull * row[q];
-                }
-            }
+            row[4 + series.Length] = residual;
+            _sums.Add(weight);
+            objective += weight * residual * residual;
         }
 
+        _sums.Flush(interval, _matrix, _bandSide, _edgeSide);
         for (var a = 0; a < _grid.Anchors.Count; a++)
         {
             var basis = _grid.AnchorBasis.AsSpan(4 * a, 4);
@@ -324,7 +335,7 @@ internal sealed class JointFit
         var sum = 0.0;
         for (var p = 1; p < series.Length; p++)
         {
-            var scale = p <= 2 * Harmonics ? _grid.Range + _grid.NoiseFloor : DriftPrior;
+            var scale = PriorScale(p);
             var weight = 1 / (scale * scale);
             _matrix.Corner[p * series.Length + p] += weight;
             _edgeSide[p] -= weight * series[p];
@@ -332,6 +343,12 @@ internal sealed class JointFit
         }
 
         return sum;
+    }
+
+    private double PriorScale(int p)
+    {
+        var wave = (p + 1) / 2;
+        return wave > Harmonics ? DriftPrior : (_grid.Range + _grid.NoiseFloor) * (wave == 1 ? 0.5 : 0.3 / wave);
     }
 
     private void FitSeries()
@@ -347,7 +364,7 @@ internal sealed class JointFit
         }
     }
 
-    private void Weigh(bool robust)
+    private void Weigh()
     {
         var length = _spline.Length;
         var inverse = _matrix.InverseBand();
@@ -373,13 +390,12 @@ internal sealed class JointFit
         var free = Math.Max(used - _series.Length - 2 - bound, 0.2 * used + 1);
         var sigma = Math.Max(Math.Sqrt(squares / free), _grid.NoiseFloor);
         Criterion = Evidence(bends, length);
-        Smoothness = Math.Clamp(bound / Math.Max(bends, 1e-12), 1 / (0.1 * 0.1), 1 / (0.0001 * 0.0001));
-        Smoothness = Math.Clamp(Smoothness, smoothness / 8, smoothness * 8);
+
+        // The rule approaches its end slowly, so it is let overshoot a little.
+        var change = Math.Clamp(Math.Pow(bound / Math.Max(bends, 1e-12) / smoothness, 1.5), 0.1, 10);
+        Smoothness = Math.Clamp(smoothness * change, 1 / (0.1 * 0.1), 1 / (0.0001 * 0.0001));
         Sigma = sigma;
-        if (robust)
-        {
-            Reweigh(Math.Max(Spread(), _grid.NoiseFloor));
-        }
+        Reweigh(Math.Max(Spread(), _grid.NoiseFloor));
     }
 
     private double Evidence(double bends, int length)
@@ -396,7 +412,7 @@ internal sealed class JointFit
         var prior = (length - 2) * Math.Log(Smoothness);
         for (var p = 1; p < _series.Length; p++)
         {
-            prior -= 2 * Math.Log(p <= 2 * Harmonics ? _grid.Range + _grid.NoiseFloor : DriftPrior);
+            prior -= 2 * Math.Log(PriorScale(p));
         }
 
         return 2 * Residuals.Length * Math.Log(Sigma) + loss + Smoothness * bends + _matrix.LogDeterminant - prior;

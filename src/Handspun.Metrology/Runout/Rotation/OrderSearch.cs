@@ -1,0 +1,73 @@
+using Handspun.Metrology.Fitting;
+
+namespace Handspun.Metrology.Runout.Rotation;
+
+/// <summary>How many waves the profile needs.</summary>
+/// <remarks>
+/// A wave of the profile and an unevenness of the hand that comes back every turn look alike. A fit that begins with few
+/// waves bends the angle to make up for them and stays there; so the search begins with many waves and a stiff angle,
+/// and takes waves away.
+/// </remarks>
+internal static class OrderSearch
+{
+    private const int Many = 6;
+    private const int Most = 10;
+    private const double StiffBend = 0.003;
+    private const double DriftTurns = 1.5;   // with less, a drift and an off-centre shaft are one and the same
+
+    /// <summary>A fit begun from a guess of the angle, with few waves and few rounds: good enough to tell guesses apart.</summary>
+    public static JointFit FromTurns(FitGrid grid, double[] turns, int harmonics)
+    {
+        var fit = new JointFit(grid, Math.Min(Room(grid, turns), harmonics), turns[^1] - turns[0] < DriftTurns ? 0 : 1);
+        fit.StartFrom(turns);
+        fit.Run(6);
+        return fit;
+    }
+
+    /// <summary>The best order, beginning from a fit of any.</summary>
+    public static JointFit Best(FitGrid grid, JointFit start)
+    {
+        var turns = start.Turns();
+        var room = Room(grid, turns);
+        var fit = new JointFit(grid, Math.Min(room, Math.Max(Many, start.Harmonics)), start.DriftOrder);
+        fit.Stiffen(StiffBend);
+        fit.StartFrom(turns);
+        fit.Run(4, holdSmoothness: true);
+        fit.Run(16);
+        var best = fit;
+        while (fit.Harmonics > 1)
+        {
+            fit = Next(grid, fit, fit.Harmonics - 1);
+            best = fit.Criterion < best.Criterion ? fit : best;
+            if (fit.Criterion > best.Criterion + 60)
+            {
+                break;
+            }
+        }
+
+        while (best.Harmonics >= Many && best.Harmonics < Math.Min(room, Most))
+        {
+            fit = Next(grid, best, best.Harmonics + 1);
+            if (fit.Criterion >= best.Criterion)
+            {
+                break;
+            }
+
+            best = fit;
+        }
+
+        return best;
+    }
+
+    private static JointFit Next(FitGrid grid, JointFit from, int harmonics)
+    {
+        var next = new JointFit(grid, harmonics, from.DriftOrder);
+        next.StartFrom(from);
+        next.Run(10);
+        return next;
+    }
+
+    // A wave needs three readings at least.
+    private static int Room(FitGrid grid, double[] turns) =>
+        (int)Math.Clamp(grid.Seconds.Length / Math.Max(turns[^1] - turns[0], 1) / 3, 1, Most);
+}
