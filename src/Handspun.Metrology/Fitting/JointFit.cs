@@ -9,12 +9,12 @@ namespace Handspun.Metrology.Fitting;
 internal sealed class JointFit
 {
     private const double DriftPrior = 0.02;
-    private const double Tukey = 5;
     private readonly FitGrid _grid;
     private readonly BorderedBand _matrix;
     private readonly IntervalSums _sums;
     private readonly double[] _bandSide;
     private readonly double[] _edgeSide;
+    private double _damping = 1e-4;
     private double[] _spline;
     private double[] _series;
     private double[] _nextSpline;
@@ -143,13 +143,15 @@ internal sealed class JointFit
     /// <summary>Makes the angle stiff to begin with: second differences of the spline's coefficients are about this many turns.</summary>
     public void Stiffen(double bend) => Smoothness = 1 / (bend * bend);
 
-    /// <summary>Improves the fit for so many rounds at most; each settles the unknowns, then the noise, the smoothness and the weights.</summary>
-    public void Run(int rounds, bool holdSmoothness = false)
+    /// <summary>Improves the fit for so many rounds at most; each takes a step, then renews the noise, the smoothness and the weights.</summary>
+    /// <param name="rounds">Rounds at most.</param>
+    /// <param name="tolerance">Change of <see cref="Criterion"/> below which it is done.</param>
+    /// <param name="holdSmoothness">Whether the smoothness stays as it is.</param>
+    public void Run(int rounds, double tolerance = 0.1, bool holdSmoothness = false)
     {
         for (var round = 0; round < rounds; round++)
         {
-            Settle();
-            Assemble(_spline, _series);
+            Step();
             if (!_matrix.TryFactor(0))
             {
                 Criterion = double.PositiveInfinity;
@@ -159,53 +161,34 @@ internal sealed class JointFit
             var (criterion, smoothness) = (Criterion, Smoothness);
             Weigh();
             Smoothness = holdSmoothness ? smoothness : Smoothness;
-            if (Math.Abs(criterion - Criterion) < 0.1 && Math.Abs(Math.Log(Smoothness / smoothness)) < 0.05)
+            if (Math.Abs(criterion - Criterion) < tolerance && Math.Abs(Math.Log(Smoothness / smoothness)) < 0.1)
             {
                 return;
             }
         }
     }
 
-    private void Settle()
+    // One step that does not make the fit worse; leaves matrix and residuals of the place it ends at.
+    private void Step()
     {
-        const int steps = 3;
-        var damping = 1e-4;
         var objective = Assemble(_spline, _series);
-        for (var step = 0; step < steps; step++)
+        for (var attempt = 0; attempt < 6; attempt++)
         {
-            var accepted = false;
-            for (var attempt = 0; attempt < 6 && !accepted; attempt++)
+            if (_matrix.TryFactor(_damping))
             {
-                if (_matrix.TryFactor(damping))
+                _matrix.Solve(_bandSide, _edgeSide);
+                Add(_spline, _bandSide, _nextSpline);
+                Add(_series, _edgeSide, _nextSeries);
+                if (Assemble(_nextSpline, _nextSeries) <= objective)
                 {
-                    _matrix.Solve(_bandSide, _edgeSide);
-                    Add(_spline, _bandSide, _nextSpline);
-                    Add(_series, _edgeSide, _nextSeries);
-                    var next = Assemble(_nextSpline, _nextSeries);
-                    if (next <= objective)
-                    {
-                        (_spline, _nextSpline, _series, _nextSeries) = (_nextSpline, _spline, _nextSeries, _series);
-                        accepted = true;
-                        damping = Math.Max(1e-9, damping / 10);
-                        var gain = objective - next;
-                        objective = next;
-                        if (gain < 0.02)
-                        {
-                            return;
-                        }
-
-                        continue;
-                    }
+                    (_spline, _nextSpline, _series, _nextSeries) = (_nextSpline, _spline, _nextSeries, _series);
+                    _damping = Math.Max(1e-9, _damping / 10);
+                    return;
                 }
-
-                damping = Math.Max(damping * 10, 1e-3);
-                Assemble(_spline, _series);
             }
 
-            if (!accepted)
-            {
-                return;
-            }
+            _damping = Math.Max(_damping * 10, 1e-3);
+            Assemble(_spline, _series);
         }
     }
 
@@ -395,16 +378,16 @@ internal sealed class JointFit
         var change = Math.Clamp(Math.Pow(bound / Math.Max(bends, 1e-12) / smoothness, 1.5), 0.1, 10);
         Smoothness = Math.Clamp(smoothness * change, 1 / (0.1 * 0.1), 1 / (0.0001 * 0.0001));
         Sigma = sigma;
-        Reweigh(Math.Max(Spread(), _grid.NoiseFloor));
+        Biweight.Set(Residuals, _grid.NoiseFloor, Weights);
     }
 
     private double Evidence(double bends, int length)
     {
         var loss = 0.0;
-        var limit = Tukey * Tukey / 3;
+        var limit = Biweight.Reach * Biweight.Reach / 3;
         for (var i = 0; i < Residuals.Length; i++)
         {
-            var ratio = Residuals[i] / (Tukey * Sigma);
+            var ratio = Residuals[i] / (Biweight.Reach * Sigma);
             var rest = 1 - ratio * ratio;
             loss += rest > 0 ? limit * (1 - rest * rest * rest) : limit;
         }
@@ -416,28 +399,6 @@ internal sealed class JointFit
         }
 
         return 2 * Residuals.Length * Math.Log(Sigma) + loss + Smoothness * bends + _matrix.LogDeterminant - prior;
-    }
-
-    private void Reweigh(double spread)
-    {
-        for (var i = 0; i < Residuals.Length; i++)
-        {
-            var ratio = Residuals[i] / (Tukey * spread);
-            var rest = 1 - ratio * ratio;
-            Weights[i] = rest > 0 ? rest * rest : 0;
-        }
-    }
-
-    private double Spread()
-    {
-        var sizes = new double[Residuals.Length];
-        for (var i = 0; i < sizes.Length; i++)
-        {
-            sizes[i] = Math.Abs(Residuals[i]);
-        }
-
-        Array.Sort(sizes);
-        return 1.4826 * sizes[sizes.Length / 2];
     }
 
     private static void Add(double[] at, double[] step, double[] sum)

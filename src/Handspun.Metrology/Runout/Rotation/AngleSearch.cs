@@ -52,7 +52,13 @@ internal static class AngleSearch
             .Take(MostCompared)
             .Select(one => (Fit: OrderSearch.Best(sampleGrid, one.Fit), one.Start))
             .MinBy(one => one.Fit.Criterion + HighsCost * Math.Max(0, one.Start.HighsPerTurn - 1));
-        return whole ? Describe(sampleGrid, best) : FitAll(trace, anchors, most, chosen, best);
+        if (whole)
+        {
+            best.Run(6);
+            return Describe(trace, sampleGrid, best);
+        }
+
+        return FitAll(trace, anchors, most, chosen, best);
     }
 
     private static List<TurnStart> Starts(Trace trace, IReadOnlyList<AngleAnchor> anchors)
@@ -97,8 +103,8 @@ internal static class AngleSearch
             fit.StartFrom(TurnsAt(grid, trace, start), best);
         }
 
-        fit.Run(8);
-        return Describe(grid, fit);
+        fit.Run(12);
+        return Describe(trace, grid, fit);
     }
 
     private static FitGrid Lay(Trace trace, double[] seconds, double[] millimetres, IReadOnlyList<AngleAnchor> anchors, double turns)
@@ -128,20 +134,25 @@ internal static class AngleSearch
         return turns;
     }
 
-    private static AngleFound Describe(FitGrid grid, JointFit fit)
+    private static AngleFound Describe(Trace trace, FitGrid grid, JointFit fit)
     {
-        var turns = fit.Turns();
         var spline = fit.Spline.ToArray();
+        var series = fit.Series.ToArray();
+        double TurnsAt(double seconds) => grid.Spline.At(seconds, spline);
+
+        var full = grid.Seconds == trace.Seconds;
+        double[] turns = full ? fit.Turns() : Array.ConvertAll(trace.Seconds, TurnsAt);
+        var (residuals, weights) = full ? (fit.Residuals, fit.Weights) : RobustWeights.Of(trace, turns, series, fit.Harmonics, grid.NoiseFloor);
         return new(
             new ProfileFit
             {
                 Harmonics = fit.Harmonics,
-                Series = fit.Series.ToArray(),
+                Series = series,
                 Covariance = fit.SeriesCovariance(),
-                TurnsAt = seconds => grid.Spline.At(seconds, spline),
+                TurnsAt = TurnsAt,
                 Turns = turns,
-                Residuals = fit.Residuals,
-                Weights = fit.Weights,
+                Residuals = residuals,
+                Weights = weights,
                 Sigma = fit.Sigma,
             },
             Math.Abs(turns[^1] - turns[0]));

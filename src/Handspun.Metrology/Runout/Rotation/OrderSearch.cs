@@ -12,6 +12,7 @@ internal static class OrderSearch
 {
     private const int Many = 6;
     private const int Most = 10;
+    private const double Rough = 0.5;
     private const double StiffBend = 0.003;
     private const double DriftTurns = 1.5;   // with less, a drift and an off-centre shaft are one and the same
 
@@ -20,7 +21,7 @@ internal static class OrderSearch
     {
         var fit = new JointFit(grid, Math.Min(Room(grid, turns), harmonics), turns[^1] - turns[0] < DriftTurns ? 0 : 1);
         fit.StartFrom(turns);
-        fit.Run(6);
+        fit.Run(14, Rough);
         return fit;
     }
 
@@ -32,14 +33,14 @@ internal static class OrderSearch
         var fit = new JointFit(grid, Math.Min(room, Math.Max(Many, start.Harmonics)), start.DriftOrder);
         fit.Stiffen(StiffBend);
         fit.StartFrom(turns);
-        fit.Run(4, holdSmoothness: true);
-        fit.Run(16);
+        fit.Run(6, Rough, holdSmoothness: true);
+        fit.Run(30, Rough);
         var best = fit;
         while (fit.Harmonics > 1)
         {
             fit = Next(grid, fit, fit.Harmonics - 1);
             best = fit.Criterion < best.Criterion ? fit : best;
-            if (fit.Criterion > best.Criterion + 60)
+            if (fit.Criterion > best.Criterion + 25)
             {
                 break;
             }
@@ -63,7 +64,7 @@ internal static class OrderSearch
     {
         var next = new JointFit(grid, harmonics, from.DriftOrder);
         next.StartFrom(from);
-        next.Run(10);
+        next.Run(20, Rough);
         return next;
     }
 
