@@ -17,7 +17,7 @@ internal static class AngleSearch
     private const double KnotsPerTurn = 24;
     private const double ReadingsPerKnot = 2.5;
     private const double SampleTurns = 10;
-    private const double SamplePerTurn = 64;
+    private const double SamplePerTurn = 48;
     private const double MostPerTurn = 96;
     private const int Many = 40_000;
     private const double Close = 100;
@@ -45,13 +45,14 @@ internal static class AngleSearch
             tried.Add((OrderSearch.FromTurns(sampleGrid, TurnsAt(sampleGrid, trace, start), start.HighsPerTurn + 1), start));
         }
 
-        var least = tried.Min(one => one.Fit.Criterion);
+        static double Cost(JointFit fit, TurnStart start) => fit.Criterion + HighsCost * Math.Max(0, start.HighsPerTurn - 1);
+        var least = tried.Min(one => Cost(one.Fit, one.Start));
         var (best, chosen) = tried
-            .Where(one => one.Fit.Criterion <= least + Close)
-            .OrderBy(one => one.Fit.Criterion)
+            .Where(one => Cost(one.Fit, one.Start) <= least + Close)
+            .OrderBy(one => Cost(one.Fit, one.Start))
             .Take(MostCompared)
             .Select(one => (Fit: OrderSearch.Best(sampleGrid, one.Fit), one.Start))
-            .MinBy(one => one.Fit.Criterion + HighsCost * Math.Max(0, one.Start.HighsPerTurn - 1));
+            .MinBy(one => Cost(one.Fit, one.Start));
         if (whole)
         {
             best.Run(6);

@@ -13,6 +13,8 @@ internal static class OrderSearch
     private const int Many = 6;
     private const int Most = 10;
     private const double Rough = 0.5;
+    private const double Worse = 15;
+    private const double StandsOut = 10;   // chi-square with two degrees of freedom: 0.7 % by chance
     private const double StiffBend = 0.003;
     private const double DriftTurns = 1.5;   // with less, a drift and an off-centre shaft are one and the same
 
@@ -36,11 +38,11 @@ internal static class OrderSearch
         fit.Run(6, Rough, holdSmoothness: true);
         fit.Run(30, Rough);
         var best = fit;
-        while (fit.Harmonics > 1)
+        for (var harmonics = Needed(fit); harmonics >= 1; harmonics--)
         {
-            fit = Next(grid, fit, fit.Harmonics - 1);
+            fit = Next(grid, fit, Math.Min(harmonics, fit.Harmonics - 1));
             best = fit.Criterion < best.Criterion ? fit : best;
-            if (fit.Criterion > best.Criterion + 25)
+            if (fit.Criterion > best.Criterion + Worse || fit.Harmonics == 1)
             {
                 break;
             }
@@ -58,6 +60,25 @@ internal static class OrderSearch
         }
 
         return best;
+    }
+
+    // Waves up to the last that stands out of its own doubt.
+    private static int Needed(JointFit fit)
+    {
+        var covariance = fit.SeriesCovariance();
+        var size = fit.Series.Length;
+        for (var k = fit.Harmonics; k > 1; k--)
+        {
+            var (a, b) = (2 * k - 1, 2 * k);
+            var (aa, ab, bb) = (covariance[a * size + a], covariance[b * size + a], covariance[b * size + b]);
+            var (x, y) = (fit.Series[a], fit.Series[b]);
+            if ((x * x * bb - 2 * x * y * ab + y * y * aa) / (aa * bb - ab * ab) > StandsOut)
+            {
+                return k;
+            }
+        }
+
+        return 1;
     }
 
     private static JointFit Next(FitGrid grid, JointFit from, int harmonics)
