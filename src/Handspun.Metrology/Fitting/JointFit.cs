@@ -146,8 +146,8 @@ internal sealed class JointFit
     /// <summary>Improves the fit for so many rounds at most; each takes a step, then renews the noise, the smoothness and the weights.</summary>
     /// <param name="rounds">Rounds at most.</param>
     /// <param name="tolerance">Change of <see cref="Criterion"/> below which it is done.</param>
-    /// <param name="holdSmoothness">Whether the smoothness stays as it is.</param>
-    public void Run(int rounds, double tolerance = 0.1, bool holdSmoothness = false)
+    /// <param name="hold">Whether smoothness and weights stay as they are: a stiff angle makes good readings look wild.</param>
+    public void Run(int rounds, double tolerance = 0.1, bool hold = false)
     {
         for (var round = 0; round < rounds; round++)
         {
@@ -159,8 +159,8 @@ internal sealed class JointFit
             }
 
             var (criterion, smoothness) = (Criterion, Smoothness);
-            Weigh();
-            Smoothness = holdSmoothness ? smoothness : Smoothness;
+            Weigh(robust: !hold);
+            Smoothness = hold ? smoothness : Smoothness;
             if (Math.Abs(criterion - Criterion) < tolerance && Math.Abs(Math.Log(Smoothness / smoothness)) < 0.1)
             {
                 return;
@@ -347,7 +347,7 @@ internal sealed class JointFit
         }
     }
 
-    private void Weigh()
+    private void Weigh(bool robust)
     {
         var length = _spline.Length;
         var inverse = _matrix.InverseBand();
@@ -378,7 +378,10 @@ internal sealed class JointFit
         var change = Math.Clamp(Math.Pow(bound / Math.Max(bends, 1e-12) / smoothness, 1.5), 0.1, 10);
         Smoothness = Math.Clamp(smoothness * change, 1 / (0.1 * 0.1), 1 / (0.0001 * 0.0001));
         Sigma = sigma;
-        Biweight.Set(Residuals, _grid.NoiseFloor, Weights);
+        if (robust)
+        {
+            Biweight.Set(Residuals, _grid.NoiseFloor, Weights);
+        }
     }
 
     private double Evidence(double bends, int length)

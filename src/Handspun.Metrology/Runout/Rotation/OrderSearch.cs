@@ -35,7 +35,7 @@ internal static class OrderSearch
         var fit = new JointFit(grid, Math.Min(room, Math.Max(Many, start.Harmonics)), start.DriftOrder);
         fit.Stiffen(StiffBend);
         fit.StartFrom(turns);
-        fit.Run(6, Rough, holdSmoothness: true);
+        fit.Run(6, Rough, hold: true);
         fit.Run(30, Rough);
         var best = fit;
         for (var harmonics = Needed(fit); harmonics >= 1; harmonics--)
