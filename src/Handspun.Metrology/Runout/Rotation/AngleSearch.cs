@@ -15,13 +15,15 @@ internal sealed record AngleFound(ProfileFit? Fit, double TurnsSeen);
 internal static class AngleSearch
 {
     private const double KnotsPerTurn = 24;
-    private const double ReadingsPerKnot = 2.5;
+    private const double ReadingsPerKnot = 1.6;
     private const double SampleTurns = 10;
     private const double SamplePerTurn = 48;
     private const double MostPerTurn = 96;
     private const int Many = 40_000;
     private const double Close = 100;
     private const int MostCompared = 2;
+    private const double Misfit = 3;
+    private static readonly double[] OtherStiffness = [0.001, 0.01, 0.03];
 
     // Any shape can pass for one that repeats itself within a turn; the plain count is believed unless the evidence is against it.
     private const double HighsCost = 15;
@@ -53,6 +55,15 @@ internal static class AngleSearch
             .Take(MostCompared)
             .Select(one => (Fit: OrderSearch.Best(sampleGrid, one.Fit), one.Start))
             .MinBy(one => Cost(one.Fit, one.Start));
+        if (best.Sigma > Misfit * trace.Noise)
+        {
+            // Something is wrong: every start once more, with a more and a less stiff angle to begin with.
+            (best, chosen) = tried
+                .SelectMany(one => OtherStiffness, (one, bend) => (Fit: OrderSearch.Best(sampleGrid, one.Fit, bend), one.Start))
+                .Append((Fit: best, Start: chosen))
+                .MinBy(one => Cost(one.Fit, one.Start));
+        }
+
         if (whole)
         {
             best.Run(6);

@@ -15,7 +15,7 @@ internal static class OrderSearch
     private const double Rough = 0.5;
     private const double Worse = 15;
     private const double StandsOut = 10;   // chi-square with two degrees of freedom: 0.7 % by chance
-    private const double StiffBend = 0.003;
+    private const double StiffBend = 0.003;   // turns
     private const double DriftTurns = 1.5;   // with less, a drift and an off-centre shaft are one and the same
 
     /// <summary>A fit begun from a guess of the angle, with few waves and few rounds: good enough to tell guesses apart.</summary>
@@ -28,12 +28,12 @@ internal static class OrderSearch
     }
 
     /// <summary>The best order, beginning from a fit of any.</summary>
-    public static JointFit Best(FitGrid grid, JointFit start)
+    public static JointFit Best(FitGrid grid, JointFit start, double stiffBend = StiffBend)
     {
         var turns = start.Turns();
         var room = Room(grid, turns);
         var fit = new JointFit(grid, Math.Min(room, Math.Max(Many, start.Harmonics)), start.DriftOrder);
-        fit.Stiffen(StiffBend);
+        fit.Stiffen(stiffBend);
         fit.StartFrom(turns);
         fit.Run(6, Rough, hold: true);
         fit.Run(30, Rough);
@@ -89,7 +89,7 @@ internal static class OrderSearch
         return next;
     }
 
-    // A wave needs three readings at least.
+    // A wave needs two readings and some to spare.
     private static int Room(FitGrid grid, double[] turns) =>
-        (int)Math.Clamp(grid.Seconds.Length / Math.Max(turns[^1] - turns[0], 1) / 3, 1, Most);
+        (int)Math.Clamp(grid.Seconds.Length / Math.Max(turns[^1] - turns[0], 1) / 2.5, 1, Most);
 }
