@@ -40,7 +40,7 @@ internal static class CaptureKinds
         (double Low, double High)? tir = null,
         HandHabits? habits = null) => new(name, seed =>
     {
-        var chance = new Random(seed);
+        var chance = new Random(unchecked((int)(2654435761 * (uint)seed)));   // seeds side by side would draw much alike
         double Between(double low, double high) => low + (high - low) * chance.NextDouble();
         double Spread(double low, double high) => low * Math.Pow(high / low, chance.NextDouble());
 

@@ -9,12 +9,12 @@ namespace Handspun.Metrology.Fitting;
 internal sealed class JointFit
 {
     private const double DriftPrior = 0.02;
-    private const double Tukey = 5;
     private readonly FitGrid _grid;
     private readonly BorderedBand _matrix;
-    private readonly double[] _row;
+    private readonly IntervalSums _sums;
     private readonly double[] _bandSide;
     private readonly double[] _edgeSide;
+    private double _damping = 1e-4;
     private double[] _spline;
     private double[] _series;
     private double[] _nextSpline;
@@ -27,13 +27,17 @@ internal sealed class JointFit
         var border = 1 + 2 * harmonics + driftOrder;
         var length = grid.Spline.Coefficients;
         _matrix = new BorderedBand(length, border);
-        (_row, _edgeSide, _bandSide) = (new double[border], new double[border], new double[length]);
+        (_sums, _edgeSide, _bandSide) = (new IntervalSums(border), new double[border], new double[length]);
         (_spline, _nextSpline, _series, _nextSeries) = (new double[length], new double[length], new double[border], new double[border]);
         Weights = new double[grid.Seconds.Length];
         Residuals = new double[grid.Seconds.Length];
         Array.Fill(Weights, 1);
         Sigma = Math.Max(grid.NoiseFloor, 0.05 * grid.Range);
+        Smoothness = 1 / (0.01 * 0.01);
     }
+
+    /// <summary>The readings.</summary>
+    public FitGrid Grid => _grid;
 
     /// <summary>Waves in the profile.</summary>
     public int Harmonics { get; }
@@ -57,7 +61,7 @@ internal sealed class JointFit
     public double Sigma { get; private set; }
 
     /// <summary>Weight of the penalty: one over the variance of a second difference of the spline's coefficients, in turns.</summary>
-    public double Smoothness { get; private set; } = 1 / (0.03 * 0.03);
+    public double Smoothness { get; private set; }
 
     /// <summary>Minus twice the logarithm of the evidence (Laplace's approximation), up to a constant of the grid; less is better.</summary>
     public double Criterion { get; private set; } = double.PositiveInfinity;
@@ -109,7 +113,15 @@ internal sealed class JointFit
         FitSeries();
     }
 
-    /// <summary>Starts from another fit to the same grid, of any order.</summary>
+    /// <summary>Starts from an angle for each reading and another fit's profile of the same order.</summary>
+    public void StartFrom(ReadOnlySpan<double> turns, JointFit profile)
+    {
+        StartFrom(turns);
+        profile._series.CopyTo(_series, 0);
+        (Sigma, Smoothness) = (profile.Sigma, profile.Smoothness);
+    }
+
+    /// <summary>Starts from another fit with the same spline, of any order; robust weights only from the same readings.</summary>
     public void StartFrom(JointFit other)
     {
         other._spline.CopyTo(_spline, 0);
@@ -120,66 +132,63 @@ internal sealed class JointFit
             _series[1 + 2 * Harmonics + d] = other._series[1 + 2 * other.Harmonics + d];
         }
 
-        other.Weights.CopyTo(Weights, 0);
+        if (other._grid == _grid)
+        {
+            other.Weights.CopyTo(Weights, 0);
+        }
+
         (Sigma, Smoothness) = (other.Sigma, other.Smoothness);
     }
 
-    /// <summary>Improves the fit for so many rounds; each settles the unknowns, then the noise, the smoothness and the weights.</summary>
-    public void Run(int rounds, int steps = 3, bool robust = true)
+    /// <summary>Makes the angle stiff to begin with: second differences of the spline's coefficients are about this many turns.</summary>
+    public void Stiffen(double bend) => Smoothness = 1 / (bend * bend);
+
+    /// <summary>Improves the fit for so many rounds at most; each takes a step, then renews the noise, the smoothness and the weights.</summary>
+    /// <param name="rounds">Rounds at most.</param>
+    /// <param name="tolerance">Change of <see cref="Criterion"/> below which it is done.</param>
+    /// <param name="hold">Whether smoothness and weights stay as they are: a stiff angle makes good readings look wild.</param>
+    public void Run(int rounds, double tolerance = 0.1, bool hold = false)
     {
         for (var round = 0; round < rounds; round++)
         {
-            Settle(steps);
-            Assemble(_spline, _series);
+            Step();
             if (!_matrix.TryFactor(0))
             {
                 Criterion = double.PositiveInfinity;
                 return;
             }
 
-            Weigh(robust);
-        }
-    }
-
-    private void Settle(int steps)
-    {
-        var damping = 1e-4;
-        var objective = Assemble(_spline, _series);
-        for (var step = 0; step < steps; step++)
-        {
-            var accepted = false;
-            for (var attempt = 0; attempt < 6 && !accepted; attempt++)
-            {
-                if (_matrix.TryFactor(damping))
-                {
-                    _matrix.Solve(_bandSide, _edgeSide);
-                    Add(_spline, _bandSide, _nextSpline);
-                    Add(_series, _edgeSide, _nextSeries);
-                    var next = Assemble(_nextSpline, _nextSeries);
-                    if (next <= objective)
-                    {
-                        (_spline, _nextSpline, _series, _nextSeries) = (_nextSpline, _spline, _nextSeries, _series);
-                        accepted = true;
-                        damping = Math.Max(1e-9, damping / 10);
-                        var gain = objective - next;
-                        objective = next;
-                        if (gain < 1e-3)
-                        {
-                            return;
-                        }
-
-                        continue;
-                    }
-                }
-
-                damping = Math.Max(damping * 10, 1e-3);
-                Assemble(_spline, _series);
-            }
-
-            if (!accepted)
+            var (criterion, smoothness) = (Criterion, Smoothness);
+            Weigh(robust: !hold);
+            Smoothness = hold ? smoothness : Smoothness;
+            if (Math.Abs(criterion - Criterion) < tolerance && Math.Abs(Math.Log(Smoothness / smoothness)) < 0.1)
             {
                 return;
             }
+        }
+    }
+
+    // One step that does not make the fit worse; leaves matrix and residuals of the place it ends at.
+    private void Step()
+    {
+        var objective = Assemble(_spline, _series);
+        for (var attempt = 0; attempt < 6; attempt++)
+        {
+            if (_matrix.TryFactor(_damping))
+            {
+                _matrix.Solve(_bandSide, _edgeSide);
+                Add(_spline, _bandSide, _nextSpline);
+                Add(_series, _edgeSide, _nextSeries);
+                if (Assemble(_nextSpline, _nextSeries) <= objective)
+                {
+                    (_spline, _nextSpline, _series, _nextSeries) = (_nextSpline, _spline, _nextSeries, _series);
+                    _damping = Math.Max(1e-9, _damping / 10);
+                    return;
+                }
+            }
+
+            _damping = Math.Max(_damping * 10, 1e-3);
+            Assemble(_spline, _series);
         }
     }
 
@@ -189,15 +198,14 @@ internal sealed class JointFit
         _matrix.Clear();
         Array.Clear(_bandSide);
         Array.Clear(_edgeSide);
-        var border = _matrix.BorderSize;
         var inverse = 1 / (Sigma * Sigma);
         var objective = 0.0;
-        var row = _row.AsSpan();
+        var row = _sums.Row;
+        var columns = row.AsSpan(4, series.Length);
+        var interval = _grid.First[0];
         for (var i = 0; i < Residuals.Length; i++)
         {
-            var basis = _grid.Basis.AsSpan(4 * i, 4);
-            var first = _grid.First[i];
-            var (height, slope) = Row(AngleOf(spline, i), _grid.Course(i), series, row);
+            var (height, slope) = Row(AngleOf(spline, i), _grid.Course(i), series, columns);
             var residual = _grid.Millimetres[i] - height;
             Residuals[i] = residual;
             var weight = Weights[i] * inverse;
@@ -206,36 +214,23 @@ internal sealed class JointFit
                 continue;
             }
 
-            objective += weight * residual * residual;
+            if (_grid.First[i] != interval)
+            {
+                _sums.Flush(interval, _matrix, _bandSide, _edgeSide);
+                interval = _grid.First[i];
+            }
+
             for (var a = 0; a < 4; a++)
             {
-                var pull = weight * slope * basis[a];
-                var at = first + a;
-                _bandSide[at] += pull * residual;
-                for (var d = 0; a + d < 4; d++)
-                {
-                    _matrix.Band[4 * at + d] += pull * slope * basis[a + d];
-                }
-
-                var edge = _matrix.Border.AsSpan(at * border, border);
-                for (var q = 0; q < row.Length; q++)
-                {
-                    edge[q] += pull * row[q];
-                }
+                row[a] = slope * _grid.Basis[4 * i + a];
             }
 
-            for (var p = 0; p < row.Length; p++)
-            {
-                var pull = weight * row[p];
-                _edgeSide[p] += pull * residual;
-                var corner = _matrix.Corner.AsSpan(p * border, p + 1);
-                for (var q = 0; q < corner.Length; q++)
-                {
-                    corner[q] += pull * row[q];
-                }
-            }
+            row[4 + series.Length] = residual;
+            _sums.Add(weight);
+            objective += weight * residual * residual;
         }
 
+        _sums.Flush(interval, _matrix, _bandSide, _edgeSide);
         for (var a = 0; a < _grid.Anchors.Count; a++)
         {
             var basis = _grid.AnchorBasis.AsSpan(4 * a, 4);
@@ -323,7 +318,7 @@ internal sealed class JointFit
         var sum = 0.0;
         for (var p = 1; p < series.Length; p++)
         {
-            var scale = p <= 2 * Harmonics ? _grid.Range + _grid.NoiseFloor : DriftPrior;
+            var scale = PriorScale(p);
             var weight = 1 / (scale * scale);
             _matrix.Corner[p * series.Length + p] += weight;
             _edgeSide[p] -= weight * series[p];
@@ -331,6 +326,12 @@ internal sealed class JointFit
         }
 
         return sum;
+    }
+
+    private double PriorScale(int p)
+    {
+        var wave = (p + 1) / 2;
+        return wave > Harmonics ? DriftPrior : (_grid.Range + _grid.NoiseFloor) * (wave == 1 ? 0.5 : 0.3 / wave);
     }
 
     private void FitSeries()
@@ -372,22 +373,24 @@ internal sealed class JointFit
         var free = Math.Max(used - _series.Length - 2 - bound, 0.2 * used + 1);
         var sigma = Math.Max(Math.Sqrt(squares / free), _grid.NoiseFloor);
         Criterion = Evidence(bends, length);
-        Smoothness = Math.Clamp(bound / Math.Max(bends, 1e-12), 1 / (0.3 * 0.3), 1 / (0.002 * 0.002));
-        Smoothness = Math.Clamp(Smoothness, smoothness / 8, smoothness * 8);
+
+        // The rule approaches its end slowly, so it is let overshoot a little.
+        var change = Math.Clamp(Math.Pow(bound / Math.Max(bends, 1e-12) / smoothness, 1.5), 0.1, 10);
+        Smoothness = Math.Clamp(smoothness * change, 1 / (0.1 * 0.1), 1 / (0.0001 * 0.0001));
         Sigma = sigma;
         if (robust)
         {
-            Reweigh(Math.Max(Spread(), _grid.NoiseFloor));
+            Biweight.Set(Residuals, _grid.NoiseFloor, Weights);
         }
     }
 
     private double Evidence(double bends, int length)
     {
         var loss = 0.0;
-        var limit = Tukey * Tukey / 3;
+        var limit = Biweight.Reach * Biweight.Reach / 3;
         for (var i = 0; i < Residuals.Length; i++)
         {
-            var ratio = Residuals[i] / (Tukey * Sigma);
+            var ratio = Residuals[i] / (Biweight.Reach * Sigma);
             var rest = 1 - ratio * ratio;
             loss += rest > 0 ? limit * (1 - rest * rest * rest) : limit;
         }
@@ -395,32 +398,10 @@ internal sealed class JointFit
         var prior = (length - 2) * Math.Log(Smoothness);
         for (var p = 1; p < _series.Length; p++)
         {
-            prior -= 2 * Math.Log(p <= 2 * Harmonics ? _grid.Range + _grid.NoiseFloor : DriftPrior);
+            prior -= 2 * Math.Log(PriorScale(p));
         }
 
         return 2 * Residuals.Length * Math.Log(Sigma) + loss + Smoothness * bends + _matrix.LogDeterminant - prior;
-    }
-
-    private void Reweigh(double spread)
-    {
-        for (var i = 0; i < Residuals.Length; i++)
-        {
-            var ratio = Residuals[i] / (Tukey * spread);
-            var rest = 1 - ratio * ratio;
-            Weights[i] = rest > 0 ? rest * rest : 0;
-        }
-    }
-
-    private double Spread()
-    {
-        var sizes = new double[Residuals.Length];
-        for (var i = 0; i < sizes.Length; i++)
-        {
-            sizes[i] = Math.Abs(Residuals[i]);
-        }
-
-        Array.Sort(sizes);
-        return 1.4826 * sizes[sizes.Length / 2];
     }
 
     private static void Add(double[] at, double[] step, double[] sum)

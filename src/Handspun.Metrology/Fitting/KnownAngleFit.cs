@@ -3,7 +3,6 @@ namespace Handspun.Metrology.Fitting;
 /// <summary>A Fourier profile and a drift fitted to readings whose angles are known: linear least squares with robust weights.</summary>
 internal sealed class KnownAngleFit
 {
-    private const double Tukey = 5;
     private readonly double[] _turns;
     private readonly double[] _millimetres;
     private readonly double[] _course;
@@ -123,22 +122,14 @@ internal sealed class KnownAngleFit
 
     private void Weigh()
     {
-        var sizes = new double[Residuals.Length];
         var (squares, used) = (0.0, 0.0);
-        for (var i = 0; i < sizes.Length; i++)
+        for (var i = 0; i < Residuals.Length; i++)
         {
-            sizes[i] = Math.Abs(Residuals[i]);
             squares += Weights[i] * Residuals[i] * Residuals[i];
             used += Weights[i];
         }
 
         Sigma = Math.Max(_floor, Math.Sqrt(squares / Math.Max(1, used - Series.Length)));
-        Array.Sort(sizes);
-        var reach = Tukey * Math.Max(_floor, 1.4826 * sizes[sizes.Length / 2]);
-        for (var i = 0; i < sizes.Length; i++)
-        {
-            var rest = 1 - Residuals[i] * Residuals[i] / (reach * reach);
-            Weights[i] = rest > 0 ? rest * rest : 0;
-        }
+        Biweight.Set(Residuals, _floor, Weights);
     }
 }

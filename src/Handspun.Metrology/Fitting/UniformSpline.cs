@@ -1,16 +1,13 @@
 namespace Handspun.Metrology.Fitting;
 
 /// <summary>The basis of a cubic B-spline on evenly spaced knots.</summary>
-/// <param name="start">Where the first interval begins.</param>
-/// <param name="spacing">Length of an interval; above 0.</param>
-/// <param name="intervals">How many intervals; at least 1.</param>
-internal readonly struct UniformSpline(double start, double spacing, int intervals)
+/// <param name="Start">Where the first interval begins.</param>
+/// <param name="Spacing">Length of an interval; above 0.</param>
+/// <param name="Intervals">How many intervals; at least 1.</param>
+internal readonly record struct UniformSpline(double Start, double Spacing, int Intervals)
 {
     /// <summary>Coefficients, three more than intervals.</summary>
-    public int Coefficients => intervals + 3;
-
-    /// <summary>Length of an interval.</summary>
-    public double Spacing => spacing;
+    public int Coefficients => Intervals + 3;
 
     /// <summary>The four basis values at a place, and the first coefficient they belong to. A place outside counts as the nearest end.</summary>
     public int Basis(double at, Span<double> values)
@@ -38,13 +35,13 @@ internal readonly struct UniformSpline(double start, double spacing, int interva
         var (first, u) = Locate(at);
         var v = 1 - u;
         var c = coefficients.Slice(first, 4);
-        return (-v * v * c[0] + (3 * u * u - 4 * u) * c[1] + (4 * v - 3 * v * v) * c[2] + u * u * c[3]) / (2 * spacing);
+        return (-v * v * c[0] + (3 * u * u - 4 * u) * c[1] + (4 * v - 3 * v * v) * c[2] + u * u * c[3]) / (2 * Spacing);
     }
 
     private (int First, double Within) Locate(double at)
     {
-        var place = Math.Clamp((at - start) / spacing, 0, intervals);
-        var first = Math.Min((int)place, intervals - 1);
+        var place = Math.Clamp((at - Start) / Spacing, 0, Intervals);
+        var first = Math.Min((int)place, Intervals - 1);
         return (first, place - first);
     }
 }

@@ -16,21 +16,38 @@ internal static class ReadingNoise
         return double.IsFinite(step) ? step : 0;
     }
 
-    /// <summary>Standard deviation of the noise from second differences, by their median, so that neither movement nor knocks count much; millimetres.</summary>
+    /// <summary>Standard deviation of the noise from reading to reading, in millimetres.</summary>
+    /// <remarks>
+    /// From second, third and fourth differences, by their median, so that knocks count little. Movement adds to each of
+    /// them, at fast readings least to the second, at slow readings to another, so the least of the three is taken.
+    /// </remarks>
     public static double Between(ReadOnlySpan<double> millimetres)
     {
-        if (millimetres.Length < 3)
+        if (millimetres.Length < 6)
         {
             return 0;
         }
 
-        var bends = new double[millimetres.Length - 2];
-        for (var i = 0; i < bends.Length; i++)
+        var differences = millimetres.ToArray();
+        var sizes = new double[differences.Length];
+        var (noise, count) = (double.PositiveInfinity, differences.Length);
+        ReadOnlySpan<double> variances = [2, 6, 20, 70];   // squares of the binomial coefficients, added up
+        for (var order = 1; order <= variances.Length; order++)
         {
-            bends[i] = Math.Abs(millimetres[i] - 2 * millimetres[i + 1] + millimetres[i + 2]);
+            count--;
+            for (var i = 0; i < count; i++)
+            {
+                differences[i] = differences[i + 1] - differences[i];
+                sizes[i] = Math.Abs(differences[i]);
+            }
+
+            if (order > 1)
+            {
+                Array.Sort(sizes, 0, count);
+                noise = Math.Min(noise, 1.4826 * sizes[count / 2] / Math.Sqrt(variances[order - 1]));
+            }
         }
 
-        Array.Sort(bends);
-        return bends[bends.Length / 2] * 1.4826 / Math.Sqrt(6);   // 1 + 4 + 1 variances make a second difference
+        return noise;
     }
 }

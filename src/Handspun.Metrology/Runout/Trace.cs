@@ -41,7 +41,7 @@ internal sealed class Trace
         var resolution = statedResolution > 0 ? statedResolution : ReadingNoise.Step(millimetres);
         var noise = Math.Max(ReadingNoise.Between(millimetres), resolution / Math.Sqrt(12));
         var wild = Knocks.Find(millimetres, noise);
-        var (from, to) = Standing.Trim(millimetres, wild, Math.Max(4 * noise, 2.5 * resolution));
+        var (from, to) = Standing.Trim(millimetres, wild, Math.Max(3.5 * noise, 1.2 * resolution));
 
         List<int> places = [];
         List<RejectedReading> rejected = [];

@@ -8,11 +8,25 @@ namespace Handspun.Metrology.Runout.Rotation;
 internal sealed record AngleFound(ProfileFit? Fit, double TurnsSeen);
 
 /// <summary>Finds profile and angle together: several starts, several orders, the best by evidence.</summary>
+/// <remarks>
+/// Starts and orders are compared on a sample of the readings, so that the choice costs about the same for a short
+/// capture as for a long one. Only the chosen fit sees them all.
+/// </remarks>
 internal static class AngleSearch
 {
-    private const int MostHarmonics = 8;
-    private const double KnotsPerTurn = 10;
-    private const double ReadingsPerKnot = 2.5;
+    private const double KnotsPerTurn = 24;
+    private const double ReadingsPerKnot = 1.6;
+    private const double SampleTurns = 10;
+    private const double SamplePerTurn = 48;
+    private const double MostPerTurn = 96;
+    private const int Many = 40_000;
+    private const double Close = 100;
+    private const int MostCompared = 2;
+    private const double Misfit = 3;
+    private static readonly double[] OtherStiffness = [0.001, 0.01, 0.03];
+
+    // Any shape can pass for one that repeats itself within a turn; the plain count is believed unless the evidence is against it.
+    private const double HighsCost = 15;
 
     /// <summary>Searches.</summary>
     /// <param name="trace">The readings.</param>
@@ -26,25 +40,37 @@ internal static class AngleSearch
         }
 
         var most = starts.Max(start => start.Turns[^1] - start.Turns[0]);
-        var length = trace.Seconds[^1] - trace.Seconds[0];
-        var intervals = (int)Math.Clamp(most * KnotsPerTurn, 4, Math.Max(4, trace.Seconds.Length / ReadingsPerKnot));
-        var spline = new UniformSpline(trace.Seconds[0], length / intervals, intervals);
-        AngleAnchor[] held = anchors.Count > 0 ? [.. anchors] : [new(trace.Seconds[0], 0, 1e-3)];
-        var grid = new FitGrid(trace.Seconds, trace.Millimetres, held, spline, Math.Max(0.2 * trace.Resolution, 1e-6));
-
-        JointFit? best = null;
+        var (sampleGrid, whole) = Sample(trace, anchors, most);
+        List<(JointFit Fit, TurnStart Start)> tried = [];
         foreach (var start in starts)
         {
-            var fit = new JointFit(grid, Math.Max(2, start.HighsPerTurn + 1), 0);
-            fit.StartFrom(anchors.Count > 0 ? start.Turns : [.. start.Turns.Select(turn => turn - start.Turns[0])]);
-            fit.Run(3, robust: false);
-            fit.Run(2);
-            best = best is null || fit.Criterion < best.Criterion ? fit : best;
+            tried.Add((OrderSearch.FromTurns(sampleGrid, TurnsAt(sampleGrid, trace, start), start.HighsPerTurn + 1), start));
         }
 
-        best = Grow(grid, best!);
-        best.Run(4);
-        return Describe(grid, best);
+        static double Cost(JointFit fit, TurnStart start) => fit.Criterion + HighsCost * Math.Max(0, start.HighsPerTurn - 1);
+        var least = tried.Min(one => Cost(one.Fit, one.Start));
+        var (best, chosen) = tried
+            .Where(one => Cost(one.Fit, one.Start) <= least + Close)
+            .OrderBy(one => Cost(one.Fit, one.Start))
+            .Take(MostCompared)
+            .Select(one => (Fit: OrderSearch.Best(sampleGrid, one.Fit), one.Start))
+            .MinBy(one => Cost(one.Fit, one.Start));
+        if (best.Sigma > Misfit * trace.Noise)
+        {
+            // Something is wrong: every start once more, with a more and a less stiff angle to begin with.
+            (best, chosen) = tried
+                .SelectMany(one => OtherStiffness, (one, bend) => (Fit: OrderSearch.Best(sampleGrid, one.Fit, bend), one.Start))
+                .Append((Fit: best, Start: chosen))
+                .MinBy(one => Cost(one.Fit, one.Start));
+        }
+
+        if (whole)
+        {
+            best.Run(6);
+            return Describe(trace, sampleGrid, best);
+        }
+
+        return FitAll(trace, anchors, most, chosen, best);
     }
 
     private static List<TurnStart> Starts(Trace trace, IReadOnlyList<AngleAnchor> anchors)
@@ -64,57 +90,81 @@ internal static class AngleSearch
         return held;
     }
 
-    // One wave more or less, and drift or none, as long as the evidence grows.
-    private static JointFit Grow(FitGrid grid, JointFit best)
+    // The first turns, thinned; whole where that is every reading.
+    private static (FitGrid Grid, bool Whole) Sample(Trace trace, IReadOnlyList<AngleAnchor> anchors, double turns)
     {
-        var turns = Math.Abs(best.Turns()[^1] - best.Turns()[0]);
-        var most = (int)Math.Clamp(grid.Seconds.Length / Math.Max(turns, 1) / 3, 1, MostHarmonics);
-        var mostDrift = turns < 1.5 ? 0 : 2;
-        foreach (var step in new[] { -1, 1 })
-        {
-            for (var harmonics = best.Harmonics + step; harmonics >= 1 && harmonics <= most; harmonics += step)
-            {
-                var next = Next(grid, best, harmonics, best.DriftOrder);
-                if (next.Criterion >= best.Criterion)
-                {
-                    break;
-                }
-
-                best = next;
-            }
-        }
-
-        for (var drift = 1; drift <= mostDrift; drift++)
-        {
-            var next = Next(grid, best, best.Harmonics, drift);
-            best = next.Criterion < best.Criterion ? next : best;
-        }
-
-        return best;
+        var group = Thinning.Group(trace.Seconds.Length, turns, SamplePerTurn);
+        var readings = turns <= SampleTurns * 1.3 ? trace.Seconds.Length : (int)(trace.Seconds.Length * SampleTurns / turns);
+        var (seconds, millimetres) = Thinning.Means(trace.Seconds[..readings], trace.Millimetres[..readings], group);
+        var share = (double)readings / trace.Seconds.Length;
+        return (Lay(trace, seconds, millimetres, anchors, turns * share), group == 1 && readings == trace.Seconds.Length);
     }
 
-    private static JointFit Next(FitGrid grid, JointFit from, int harmonics, int drift)
+    private static AngleFound FitAll(Trace trace, IReadOnlyList<AngleAnchor> anchors, double turns, TurnStart start, JointFit best)
     {
-        var next = new JointFit(grid, harmonics, drift);
-        next.StartFrom(from);
-        next.Run(3);
-        return next;
+        var group = trace.Seconds.Length < Many ? 1 : Thinning.Group(trace.Seconds.Length, turns, MostPerTurn);
+        var (seconds, millimetres) = Thinning.Means(trace.Seconds, trace.Millimetres, group);
+        var grid = Lay(trace, seconds, millimetres, anchors, turns);
+        var fit = new JointFit(grid, best.Harmonics, best.DriftOrder);
+        if (grid.Spline.Equals(best.Grid.Spline))
+        {
+            fit.StartFrom(best);
+        }
+        else
+        {
+            fit.StartFrom(TurnsAt(grid, trace, start), best);
+        }
+
+        fit.Run(12);
+        return Describe(trace, grid, fit);
     }
 
-    private static AngleFound Describe(FitGrid grid, JointFit fit)
+    private static FitGrid Lay(Trace trace, double[] seconds, double[] millimetres, IReadOnlyList<AngleAnchor> anchors, double turns)
     {
-        var turns = fit.Turns();
+        var length = seconds[^1] - seconds[0];
+        var intervals = (int)Math.Clamp(turns * KnotsPerTurn, 4, Math.Max(4, seconds.Length / ReadingsPerKnot));
+        AngleAnchor[] held = anchors.Count > 0
+            ? [.. anchors.Where(anchor => anchor.Seconds >= seconds[0] && anchor.Seconds <= seconds[^1])]
+            : [];
+        return new FitGrid(
+            seconds,
+            millimetres,
+            held.Length > 0 ? held : [new(seconds[0], 0, 1e-3)],
+            new UniformSpline(seconds[0], length / intervals, intervals),
+            Math.Max(0.2 * trace.Resolution, 1e-6));
+    }
+
+    private static double[] TurnsAt(FitGrid grid, Trace trace, TurnStart start)
+    {
+        var zero = grid.Anchors.Count == 1 && grid.Anchors[0].Turns == 0 && grid.Anchors[0].Seconds == grid.Seconds[0] ? start.Turns[0] : 0;
+        var turns = new double[grid.Seconds.Length];
+        for (var i = 0; i < turns.Length; i++)
+        {
+            turns[i] = EncoderAngle.Between(trace.Seconds, start.Turns, grid.Seconds[i]) - zero;
+        }
+
+        return turns;
+    }
+
+    private static AngleFound Describe(Trace trace, FitGrid grid, JointFit fit)
+    {
         var spline = fit.Spline.ToArray();
+        var series = fit.Series.ToArray();
+        double TurnsAt(double seconds) => grid.Spline.At(seconds, spline);
+
+        var full = grid.Seconds == trace.Seconds;
+        double[] turns = full ? fit.Turns() : Array.ConvertAll(trace.Seconds, TurnsAt);
+        var (residuals, weights) = full ? (fit.Residuals, fit.Weights) : RobustWeights.Of(trace, turns, series, fit.Harmonics, grid.NoiseFloor);
         return new(
             new ProfileFit
             {
                 Harmonics = fit.Harmonics,
-                Series = fit.Series.ToArray(),
+                Series = series,
                 Covariance = fit.SeriesCovariance(),
-                TurnsAt = seconds => grid.Spline.At(seconds, spline),
+                TurnsAt = TurnsAt,
                 Turns = turns,
-                Residuals = fit.Residuals,
-                Weights = fit.Weights,
+                Residuals = residuals,
+                Weights = weights,
                 Sigma = fit.Sigma,
             },
             Math.Abs(turns[^1] - turns[0]));
