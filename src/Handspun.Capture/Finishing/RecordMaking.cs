@@ -65,15 +65,7 @@ public static class RecordMaking
         HighSpotDegrees = result.HighSpot?.Degrees,
         HighSpotU95Degrees = result.HighSpotU95Degrees,
         LowSpotDegrees = result.LowSpot?.Degrees,
-        AngleReference = result.HighSpot is null ? null : ReferenceCode(result.Reference),
-    };
-
-    private static string ReferenceCode(AngleReference reference) => reference switch
-    {
-        AngleReference.Encoder => "encoder",
-        AngleReference.Index => "index",
-        AngleReference.Mark => "mark",
-        _ => "first-reading",
+        AngleReference = result.HighSpot is null ? null : RunoutCodes.Of(result.Reference),
     };
 
     private static IEnumerable<RecordWarning> WarningsOf(FinishedCapture capture)

@@ -1,0 +1,37 @@
+using Handspun.Metrology.Runout;
+
+namespace Handspun.Analysis;
+
+/// <summary>A capture that was read from a file, whatever its format.</summary>
+/// <param name="Point">The measuring point that the file names; null where it names none.</param>
+/// <param name="Capture">What the gauge, and whatever gives the angle, saw.</param>
+/// <param name="Gauge">What the file says of the gauge.</param>
+internal sealed record CaptureFile(string? Point, RotationCapture Capture, GaugeTraits Gauge)
+{
+    /// <summary>Reads a file: a journal, or CSV with a preamble. Which it is shows in its first character.</summary>
+    /// <exception cref="CaptureFileException">It cannot be read; says where and why.</exception>
+    public static CaptureFile Read(string path)
+    {
+        try
+        {
+            return JournalCaptureFile.IsJournal(path) ? JournalCaptureFile.Read(path) : CsvCaptureFile.Read(path);
+        }
+        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
+        {
+            throw new CaptureFileException($"There is no file {path}.");
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new CaptureFileException($"{path} cannot be read: {e.Message}");
+        }
+    }
+}
+
+/// <summary>A file that holds no capture, or one that is not whole.</summary>
+/// <param name="sentence">What is wrong, with the line where there is one.</param>
+internal sealed class CaptureFileException(string sentence) : Exception(sentence)
+{
+    /// <summary>Something is wrong at a line, counted from 1.</summary>
+    public static CaptureFileException AtLine(long line, string sentence) =>
+        new(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Line {line}: {sentence}"));
+}

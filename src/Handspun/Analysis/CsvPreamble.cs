@@ -1,0 +1,76 @@
+using System.Globalization;
+using Handspun.Metrology.Quantities;
+
+namespace Handspun.Analysis;
+
+/// <summary>The comment lines at the head of a CSV capture: <c># key = value</c>.</summary>
+internal sealed class CsvPreamble
+{
+    private const string Keys = "point, unit, resolution_mm, error_limit_mm, index_turns";
+
+    private readonly HashSet<string> _seen = [];
+
+    /// <summary>The measuring point; null where none is named.</summary>
+    public string? Point { get; private set; }
+
+    /// <summary>Millimetres in one unit of the readings.</summary>
+    public double MillimetresPerUnit { get; private set; } = 1;
+
+    /// <summary>The gauge's step, in millimetres; 0 where it is not named.</summary>
+    public double ResolutionMillimetres { get; private set; }
+
+    /// <summary>The gauge's largest error, ± this much in millimetres; 0 where it is not named.</summary>
+    public double ErrorLimitMillimetres { get; private set; }
+
+    /// <summary>Shaft turns from one index pulse to the next.</summary>
+    public double IndexTurns { get; private set; } = 1;
+
+    /// <summary>Takes a comment line in.</summary>
+    /// <exception cref="CaptureFileException">Its key is unknown or stands twice, or its value does not fit.</exception>
+    public void Take(string line, long number)
+    {
+        var text = line.TrimStart('#', ' ', '\t');
+        var equals = text.IndexOf('=', StringComparison.Ordinal);
+        if (equals < 0)
+        {
+            return;   // a remark
+        }
+
+        var (key, value) = (text[..equals].Trim(), text[(equals + 1)..].Trim());
+        if (!_seen.Add(key))
+        {
+            throw CaptureFileException.AtLine(number, $"the key '{key}' stands twice.");
+        }
+
+        switch (key)
+        {
+            case "point":
+                Point = value.Length > 0 ? value : throw CaptureFileException.AtLine(number, "'point' names no point.");
+                break;
+            case "unit":
+                MillimetresPerUnit = value switch
+                {
+                    "mm" => 1,
+                    "in" => Length.MillimetresPerInch,
+                    _ => throw CaptureFileException.AtLine(number, $"the unit '{value}' is not known: use mm or in."),
+                };
+                break;
+            case "resolution_mm":
+                ResolutionMillimetres = Number(key, value, number, least: 0);
+                break;
+            case "error_limit_mm":
+                ErrorLimitMillimetres = Number(key, value, number, least: 0);
+                break;
+            case "index_turns":
+                IndexTurns = Number(key, value, number, least: double.Epsilon);
+                break;
+            default:
+                throw CaptureFileException.AtLine(number, $"there is no key '{key}': known are {Keys}.");
+        }
+    }
+
+    private static double Number(string key, string value, long line, double least) =>
+        double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number) && number >= least
+            ? number
+            : throw CaptureFileException.AtLine(line, $"'{key} = {value}' is no number that fits.");
+}

@@ -1,0 +1,39 @@
+using Handspun.Capture.Finishing;
+using Handspun.Gauges.Journal;
+using Handspun.Gauges.Profiles;
+using Handspun.Metrology.Runout;
+
+namespace Handspun.Analysis;
+
+/// <summary>Captures in the journal's format, decoded from their raw bytes.</summary>
+internal static class JournalCaptureFile
+{
+    /// <summary>Whether a file begins as a journal does.</summary>
+    public static bool IsJournal(string path)
+    {
+        using var file = File.OpenRead(path);
+        return file.ReadByte() == '{';
+    }
+
+    /// <summary>Reads one.</summary>
+    /// <exception cref="CaptureFileException">It cannot be read.</exception>
+    public static CaptureFile Read(string path)
+    {
+        try
+        {
+            var replay = JournalReplay.Read(path);
+            return new(
+                replay.Header.Point,
+                new RotationCapture
+                {
+                    Seconds = replay.Readings.Select(reading => reading.At.TotalSeconds).ToArray(),
+                    Millimetres = replay.Readings.Select(reading => reading.Millimetres).ToArray(),
+                },
+                RecordMaking.TraitsOf(ProfileReader.Read(replay.Header.Profile, replay.Header.ProfileText)));
+        }
+        catch (Exception e) when (e is JournalException or ProfileException)
+        {
+            throw new CaptureFileException(e.Message);
+        }
+    }
+}
