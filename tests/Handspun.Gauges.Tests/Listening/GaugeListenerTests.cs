@@ -6,11 +6,17 @@ using Handspun.Gauges.Tests.Links;
 
 namespace Handspun.Gauges.Tests.Listening;
 
-public sealed class GaugeListenerTests : IAsyncDisposable
+public sealed class GaugeListenerTests : IAsyncLifetime
 {
-    private readonly ListeningBench _bench = new();
+    private ListeningBench _bench = null!;
 
-    public ValueTask DisposeAsync() => _bench.DisposeAsync();
+    public Task InitializeAsync()
+    {
+        _bench = ListeningBench.Make();
+        return Task.CompletedTask;
+    }
+
+    public Task DisposeAsync() => _bench.DisposeAsync().AsTask();
 
     [Fact]
     public async Task Gauge_ThatIsAbsentAtTheStart_IsHeardWhenItIsThere()
