@@ -54,6 +54,15 @@ public class ReadingDecoderTests
         Assert.Equal([Reading.FromMillimetres(0.012, TimeSpan.FromSeconds(1.1))], _readings);
     }
 
+    // As on the replay of a journal whose older files are gone.
+    [Fact]
+    public void Bytes_OfWhichTheBeginningIsNotThere_GiveNoTail()
+    {
+        Feed("12\r\n+0.013\r\n", 5);
+
+        Assert.Equal([0.013], _readings.Select(reading => reading.Millimetres));
+    }
+
     [Fact]
     public void Port_OpenedAgain_PassesOverItsFirstFrameAgain_AndForgetsATooLongOne()
     {

@@ -132,7 +132,6 @@ public sealed class JournalReaderTests : IDisposable
         Assert.False(reader.Torn);
     }
 
-    // A line that is being written just now is no line yet, whatever has come in behind it since.
     [Fact]
     public void Line_ThatIsStillBeingWritten_IsTorn_AndNoError()
     {

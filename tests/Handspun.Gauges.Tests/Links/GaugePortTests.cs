@@ -44,7 +44,8 @@ public class GaugePortTests
     [InlineData("tcp://:4001")]
     [InlineData("tcp://[]:4001")]
     [InlineData("tcp://two words:4001")]
-    [InlineData("tcp://::1")]   // without brackets it could be port 1 of something
+    [InlineData("tcp://::1")]
+    [InlineData("tcp://fe80::1:4001")]   // without brackets nobody can tell where the address ends
     [InlineData("udp://adapter:4001")]
     [InlineData("http://adapter:4001")]
     public void Port_OfAnythingElse_IsNone(string? text)

@@ -6,11 +6,17 @@ using Handspun.Gauges.Tests.Links;
 
 namespace Handspun.Gauges.Tests.Listening;
 
-public sealed class GaugeListenerTests : IAsyncDisposable
+public sealed class GaugeListenerTests : IAsyncLifetime
 {
-    private readonly ListeningBench _bench = new();
+    private ListeningBench _bench = null!;
 
-    public ValueTask DisposeAsync() => _bench.DisposeAsync();
+    public Task InitializeAsync()
+    {
+        _bench = ListeningBench.Make();
+        return Task.CompletedTask;
+    }
+
+    public Task DisposeAsync() => _bench.DisposeAsync().AsTask();
 
     [Fact]
     public async Task Gauge_ThatIsAbsentAtTheStart_IsHeardWhenItIsThere()
@@ -123,8 +129,8 @@ public sealed class GaugeListenerTests : IAsyncDisposable
 
         await _bench.SendAsync(await _bench.PlugAsync(), "+0.2\n", 2);
         Assert.Equal(
-            ["link-open", "link-lost", "link-open"],
-            _bench.Entries().OfType<JournalEntry.Event>().Select(entry => entry.Name));
+            ["link-open", "5", "link-lost", "link-open", "5"],
+            _bench.Entries().Select(entry => entry is JournalEntry.Chunk chunk ? $"{chunk.Bytes.Length}" : ((JournalEntry.Event)entry).Name));
     }
 
     [Theory]
@@ -248,6 +254,25 @@ public sealed class GaugeListenerTests : IAsyncDisposable
         await _bench.StopAsync();
         subscriber.Dispose();
         Assert.Equal([0.1], (await subscriber.Events.ReadAllAsync().ToListAsync()).OfType<GaugeEvent.Heard>().SelectMany(heard => heard.Readings).Select(reading => reading.Millimetres));
+    }
+
+    [Fact]
+    public async Task Bytes_ThatTheJournalDoesNotTake_AreNoReading()
+    {
+        using var subscriber = _bench.Feed.Subscribe("test", 10_000);
+        _bench.Start();
+        var link = await _bench.PlugAsync();
+        await _bench.SendAsync(link, "+0.1\n", 1);
+        Directory.Delete(_bench.JournalFolder, recursive: true);
+        _bench.Time.Advance(TimeSpan.FromMinutes(6));   // the journal's next file is due
+        await link.SendAsync("+0.2\n");
+        await ListeningBench.WaitAsync(() => _bench.State.Sentence.Contains("cannot be written", StringComparison.Ordinal));
+        Directory.CreateDirectory(_bench.JournalFolder);
+        await _bench.SendAsync(await _bench.PlugAsync(), "+0.3\n", 2);
+
+        await _bench.StopAsync();
+        subscriber.Dispose();
+        Assert.Equal([0.1, 0.3], (await subscriber.Events.ReadAllAsync().ToListAsync()).OfType<GaugeEvent.Heard>().SelectMany(heard => heard.Readings).Select(reading => reading.Millimetres));
     }
 
     [Fact]

@@ -19,7 +19,7 @@ internal sealed class ListeningBench : IAsyncDisposable
     private readonly CancellationTokenSource _stopping = new();
     private Task _running = Task.CompletedTask;
 
-    public ListeningBench()
+    private ListeningBench()
     {
         Clock = new GaugeClock(Time);
         Opener = new ScriptedOpener(Clock);
@@ -48,6 +48,8 @@ internal sealed class ListeningBench : IAsyncDisposable
         GaugeName.Parse(name),
         ProfileReader.Read("bench", Journals.Header.ProfileText),
         new GaugePort.Serial("/dev/ttyTEST"));
+
+    public static ListeningBench Make() => new();
 
     public void Start() => _running = Listener.RunAsync(_stopping.Token);
 

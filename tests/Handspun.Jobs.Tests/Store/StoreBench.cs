@@ -14,7 +14,7 @@ internal sealed class StoreBench : IAsyncDisposable
     private readonly string _folder = Directory.CreateTempSubdirectory("handspun-jobs-").FullName;
     private ServiceProvider _services;
 
-    public StoreBench() => _services = Services();
+    private StoreBench() => _services = Services();
 
     public FakeTimeProvider Time { get; } = new(new DateTimeOffset(2026, 3, 14, 9, 0, 0, TimeSpan.Zero));
 
@@ -23,6 +23,9 @@ internal sealed class StoreBench : IAsyncDisposable
     public IDbContextFactory<JobsContext> Contexts => _services.GetRequiredService<IDbContextFactory<JobsContext>>();
 
     public static NewJob Order { get; } = new() { Make = "Ardent", Model = "Twin 900", Year = 2004, Title = "Cam chest service" };
+
+    /// <summary>A store whose file has no tables yet.</summary>
+    public static StoreBench OnANewFile() => new();
 
     public static async Task<StoreBench> OpenAsync()
     {

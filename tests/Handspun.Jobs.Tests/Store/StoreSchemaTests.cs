@@ -3,11 +3,17 @@ using Microsoft.EntityFrameworkCore;
 
 namespace Handspun.Jobs.Tests.Store;
 
-public sealed class StoreSchemaTests : IAsyncDisposable
+public sealed class StoreSchemaTests : IAsyncLifetime
 {
-    private readonly StoreBench _bench = new();
+    private StoreBench _bench = null!;
 
-    public ValueTask DisposeAsync() => _bench.DisposeAsync();
+    public Task InitializeAsync()
+    {
+        _bench = StoreBench.OnANewFile();
+        return Task.CompletedTask;
+    }
+
+    public Task DisposeAsync() => _bench.DisposeAsync().AsTask();
 
     [Fact]
     public async Task Schema_OfANewFile_HasEveryMigration()
