@@ -8,7 +8,7 @@ namespace Handspun.Accuracy;
 internal sealed record ClassScore
 {
     /// <summary>The table's heading.</summary>
-    public static string Heading => "class                     n answered   ours  range informed  ours90  range90   covered  median U  turns ok  high90 deg   warned";
+    public static string Heading => "class                     n answered   ours  range informed  ours90  range90   covered  median U  turns ok  high90 deg   warned  missed over";
 
     /// <summary>The class's name.</summary>
     public required string Name { get; init; }
@@ -43,14 +43,17 @@ internal sealed record ClassScore
     /// <summary>Share of those with a wrong count of turns that carry the warning for it; 1 where none is wrong.</summary>
     public required double Warned { get; init; }
 
+    /// <summary>Share of shafts a hair over a limit that would be called within it: the result and all of its uncertainty lie below the truth.</summary>
+    public required double MissedOver { get; init; }
+
     /// <summary>The class as a line of the table.</summary>
-    public string Line => string.Create(CultureInfo.InvariantCulture, $"{Name,-22}{Captures,5}{Answered,9}{At(Ours, 0.5),7:0.00}{At(Range, 0.5),7:0.00}{At(Informed, 0.5),9:0.00}{At(Ours, 0.9),8:0.00}{At(Range, 0.9),9:0.00}{Covered,10:0.000}{At(Uncertainty, 0.5),10:0.00}{TurnsRight,10:0.000}{At(HighSpot, 0.9),12:0.0}{Warned,9:0.00}");
+    public string Line => string.Create(CultureInfo.InvariantCulture, $"{Name,-22}{Captures,5}{Answered,9}{At(Ours, 0.5),7:0.00}{At(Range, 0.5),7:0.00}{At(Informed, 0.5),9:0.00}{At(Ours, 0.9),8:0.00}{At(Range, 0.9),9:0.00}{Covered,10:0.000}{At(Uncertainty, 0.5),10:0.00}{TurnsRight,10:0.000}{At(HighSpot, 0.9),12:0.0}{Warned,9:0.00}{MissedOver,13:0.000}");
 
     /// <summary>Measures so many captures of a class.</summary>
     public static ClassScore Of(CaptureKind kind, int captures, int seed)
     {
         List<double> ours = [], range = [], informed = [], uncertainty = [], high = [];
-        var (covered, right, wrong, warned) = (0, 0, 0, 0);
+        var (covered, right, wrong, warned, missed) = (0, 0, 0, 0, 0);
         for (var i = 0; i < captures; i++)
         {
             var drawn = kind.Draw(seed * 100_003 + i);
@@ -66,6 +69,7 @@ internal sealed record ClassScore
             var error = Math.Abs(tir.Millimetres - truth);
             ours.Add(1000 * error);
             uncertainty.Add(1000 * expanded.Millimetres);
+            missed += tir.Millimetres + expanded.Millimetres < truth ? 1 : 0;
             covered += error <= expanded.Millimetres ? 1 : 0;
             var turns = (drawn.Capture.TrueDegrees[^1] - drawn.Capture.TrueDegrees[0]) / 360;
             if (Math.Abs(result.Turns - turns) < 0.15)
@@ -102,6 +106,7 @@ internal sealed record ClassScore
             Uncertainty = [.. uncertainty.Order()],
             TurnsRight = right / Math.Max(1.0, ours.Count),
             HighSpot = [.. high.Order()],
+            MissedOver = missed / Math.Max(1.0, ours.Count),
             Warned = wrong == 0 ? 1 : (double)warned / wrong,
         };
     }

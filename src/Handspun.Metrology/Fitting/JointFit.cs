@@ -66,8 +66,24 @@ internal sealed class JointFit
     /// <summary>Minus twice the logarithm of the evidence (Laplace's approximation), up to a constant of the grid; less is better.</summary>
     public double Criterion { get; private set; } = double.PositiveInfinity;
 
+    /// <summary>Readings for each one that is left over when the unknowns are paid for, at least 1.</summary>
+    public double ReadingsPerFree { get; private set; } = 1;
+
     /// <summary>Covariance of <see cref="Series"/>, the angle's own doubt included; full square.</summary>
-    public double[] SeriesCovariance() => _matrix.InverseCorner();
+    /// <remarks>
+    /// Where few readings are left over, noise and smoothness come from hardly more data than they are to judge;
+    /// the covariance is widened by the share that is left (found by simulation to be needed at slow gauges).
+    /// </remarks>
+    public double[] SeriesCovariance()
+    {
+        var covariance = _matrix.InverseCorner();
+        for (var i = 0; i < covariance.Length; i++)
+        {
+            covariance[i] *= ReadingsPerFree;
+        }
+
+        return covariance;
+    }
 
     /// <summary>The angle at each reading, in turns.</summary>
     public double[] Turns()
@@ -372,6 +388,7 @@ internal sealed class JointFit
 
         var free = Math.Max(used - _series.Length - 2 - bound, 0.2 * used + 1);
         var sigma = Math.Max(Math.Sqrt(squares / free), _grid.NoiseFloor);
+        ReadingsPerFree = Math.Max(1, used / free);
         Criterion = Evidence(bends, length);
 
         // The rule approaches its end slowly, so it is let overshoot a little.

@@ -4,20 +4,36 @@ namespace Handspun.Metrology.Runout;
 
 /// <summary>The standard uncertainty of a runout, part by part, in millimetres (JCGM 100:2008, 4.3, 5.1.2).</summary>
 /// <param name="Fit">From the scatter of the readings about the fit, the angle's doubt included (type A).</param>
-/// <param name="Resolution">From the gauge's step: a rectangle one step wide (JCGM 100:2008, F.2.2.1).</param>
+/// <param name="Resolution">From the gauge's step: a rectangle one step wide (JCGM 100:2008, F.2.2.1), as far as noise does not even it out.</param>
 /// <param name="GaugeError">From the gauge's error limit: a rectangle of twice the limit.</param>
 /// <param name="Alignment">From the plunger's lean: the reading grows by one over the cosine, a rectangle from none to all of it.</param>
 internal readonly record struct RunoutBudget(double Fit, double Resolution, double GaugeError, double Alignment)
 {
     /// <summary>The parts put together for a runout.</summary>
-    public static RunoutBudget For(double tir, double fit, double resolution, GaugeTraits gauge)
+    public static RunoutBudget For(double tir, double fit, double scatter, double resolution, GaugeTraits gauge)
     {
         var lean = Math.Clamp(Math.Abs(gauge.PlungerLeanDegrees), 0, 45) * Math.PI / 180;
         return new(
             fit,
-            resolution / Math.Sqrt(12),
+            resolution / Math.Sqrt(12) * NotEvenedOut(scatter, resolution),
             Math.Abs(gauge.ErrorLimit.Millimetres) / Math.Sqrt(3),
             tir * (1 - Math.Cos(lean)) / Math.Sqrt(3));
+    }
+
+    // The rounding of each reading is in the scatter about the fit already, and so is averaged with it, where noise before
+    // the rounding makes one reading's rounding tell nothing of the next one's. What noise leaves of the rounding's mean
+    // falls as exp(−2π²(noise/step)²) (the theory of dither); at the high and the low spot, where the readings dwell, a part
+    // of it may be left even so.
+    private static double NotEvenedOut(double scatter, double resolution)
+    {
+        if (resolution <= 0)
+        {
+            return 0;
+        }
+
+        const double least = 0.3;
+        var noise = Math.Max(0, scatter * scatter - resolution * resolution / 12) / (resolution * resolution);
+        return Math.Max(least, Math.Exp(-2 * Math.PI * Math.PI * noise));
     }
 
     /// <summary>All parts together, expanded with k = 2.</summary>

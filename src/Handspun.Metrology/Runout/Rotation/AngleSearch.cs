@@ -44,7 +44,7 @@ internal static class AngleSearch
         List<(JointFit Fit, TurnStart Start)> tried = [];
         foreach (var start in starts)
         {
-            tried.Add((OrderSearch.FromTurns(sampleGrid, TurnsAt(sampleGrid, trace, start), start.HighsPerTurn + 1), start));
+            tried.Add((OrderSearch.FromTurns(sampleGrid, TurnsAt(sampleGrid, trace, start), Math.Max(2, start.HighsPerTurn + 1)), start));
         }
 
         static double Cost(JointFit fit, TurnStart start) => fit.Criterion + HighsCost * Math.Max(0, start.HighsPerTurn - 1);
