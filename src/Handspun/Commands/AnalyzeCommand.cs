@@ -18,6 +18,13 @@ internal static class AnalyzeCommand
     public static Command Create()
     {
         var files = new Argument<string[]>("FILE") { Description = "Journals, or CSV with the columns time_s,channel,value.", Arity = ArgumentArity.OneOrMore };
+        files.Validators.Add(result =>
+        {
+            foreach (var mistyped in result.Tokens.Where(token => token.Value.StartsWith('-')))
+            {
+                result.AddError($"There is no option '{mistyped.Value}'; a file of that name is written ./{mistyped.Value}.");
+            }
+        });
         var json = new Option<bool>("--json") { Description = "Print one JSON object a line, one a file, in order; lengths in millimetres." };
         var atMost = new Option<string?>("--at-most") { Description = "Hold the runout against this limit, with its unit, such as '0.005 in'; otherwise against the one that the point comes with.", HelpName = "LENGTH" };
         var atLeast = new Option<string?>("--at-least") { Description = "The lower bound of the limit, with its unit.", HelpName = "LENGTH" };

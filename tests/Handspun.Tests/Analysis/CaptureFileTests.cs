@@ -1,0 +1,114 @@
+using System.Globalization;
+using System.Text;
+using Handspun.Analysis;
+
+namespace Handspun.Tests.Analysis;
+
+public sealed class CaptureFileTests : IDisposable
+{
+    private const string Columns = "time_s,channel,value\n";
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("analysis-").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public void Csv_WithEveryChannel_IsReadInMillimetres()
+    {
+        var file = Write("""
+            # point = pinion-runout
+            # unit = in
+            # resolution_mm = 0.00127
+            # error_limit_mm = 0.003
+            # index_turns = 2.81
+            # measured on a rainy day
+            time_s,channel,value
+            0.000000,reading,-0.00100
+            0.431200,index,1
+            0.100000,reading,0.00200
+            0.2,mark,1
+            0.3,angle_deg,12.5
+            """);
+
+        var read = CaptureFile.Read(file);
+
+        Assert.Equal("pinion-runout", read.Point);
+        Assert.Equal([0, 0.1], read.Capture.Seconds.ToArray());
+        Assert.Equal([-0.0254, 0.0508], read.Capture.Millimetres.ToArray().Select(mm => Math.Round(mm, 10)));   // 1 in = 25.4 mm
+        Assert.Equal([0.4312], read.Capture.IndexSeconds.ToArray());
+        Assert.Equal(2.81, read.Capture.TurnsPerIndex);
+        Assert.Equal([0.2], read.Capture.MarkSeconds.ToArray());
+        Assert.Equal([12.5], read.Capture.EncoderDegrees.ToArray());
+        Assert.Equal(0.00127, read.Gauge.Resolution.Millimetres);
+        Assert.Equal(0.003, read.Gauge.ErrorLimit.Millimetres);
+    }
+
+    [Theory]
+    [InlineData("", "empty")]
+    [InlineData("# unit = mm\n", "empty")]
+    [InlineData(Columns, "holds no reading")]
+    [InlineData("# pont = pinion-runout\n" + Columns, "Line 1: there is no key 'pont'")]
+    [InlineData("# unit = mm\n# unit = in\n" + Columns, "Line 2: the key 'unit' stands twice")]
+    [InlineData("# unit = cm\n" + Columns, "Line 1: the unit 'cm'")]
+    [InlineData("# resolution_mm = fine\n" + Columns, "Line 1: 'resolution_mm = fine'")]
+    [InlineData("# index_turns = 0\n" + Columns, "Line 1: 'index_turns = 0'")]
+    [InlineData("time,channel,value\n0,reading,0\n", "Line 1: the columns must be time_s,channel,value")]
+    [InlineData(Columns + "0,reading,0\n0.1,temperature,20\n", "Line 3: there is no channel 'temperature'")]
+    [InlineData("# unit = mm\n\n" + Columns + "0,reading,NaN\n", "Line 4: the value 'NaN' is not finite")]
+    [InlineData(Columns + "0,reading,-Infinity\n", "Line 2: the value '-Infinity' is not finite")]
+    [InlineData(Columns + "0,reading,0,01\n", "Line 2: a row has 3 values")]
+    [InlineData(Columns + "0,reading,zero\n", "Line 2: the value 'zero' is no number")]
+    [InlineData(Columns + "0.2,reading,0\n0.1,reading,0\n", "Line 3: the time of 'reading' runs backwards, from 0.2 to 0.1 s")]
+    public void Csv_ThatDoesNotHold_SaysWhatIsWrongAndWhere(string text, string words) =>
+        Assert.Contains(words, Assert.Throws<CaptureFileException>(() => CaptureFile.Read(Write(text))).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void Csv_OfBytesThatAreNoText_IsRefused()
+    {
+        var file = Path.Combine(_folder, "bytes.csv");
+        File.WriteAllBytes(file, [.. Encoding.ASCII.GetBytes(Columns), 0xFF, 0xFE, 0x80]);
+
+        Assert.Contains("UTF-8", Assert.Throws<CaptureFileException>(() => CaptureFile.Read(file)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void File_ThatIsNotThere_IsSaidSo() =>
+        Assert.Contains("There is no file", Assert.Throws<CaptureFileException>(() => CaptureFile.Read(Path.Combine(_folder, "no-such.csv"))).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void Journal_ThatIsBroken_IsRefusedWithItsLine() =>
+        Assert.Contains("line 1", Assert.Throws<CaptureFileException>(() => CaptureFile.Read(Write("{\"journal\":\"other\"}\n"))).Message, StringComparison.Ordinal);
+
+    // A pure sine of 25 µm amplitude has a runout of 50 µm: closed form.
+    [Fact]
+    public void Answer_ForAPureSineWithAnIndex_CoversTheClosedForm()
+    {
+        var text = new StringBuilder("# point = pinion-runout\n# resolution_mm = 0.0001\n" + Columns);
+        for (var i = 0; i < 400; i++)
+        {
+            var turns = i / 100.0;
+            var value = 0.025 * Math.Cos(2 * Math.PI * (turns - 0.25));
+            text.Append(CultureInfo.InvariantCulture, $"{turns * 2:0.000},reading,{value:0.0000}\n");
+            if (i % 100 == 0)
+            {
+                text.Append(CultureInfo.InvariantCulture, $"{turns * 2:0.000},index,1\n");
+            }
+        }
+
+        var answer = AnalysisAnswer.Of("sine.csv", CaptureFile.Read(Write(text.ToString())), limit: null);
+
+        Assert.Equal("ok", answer.Status);
+        Assert.InRange(0.05, (answer.TirMm - answer.TirU95Mm)!.Value, (answer.TirMm + answer.TirU95Mm)!.Value);
+        Assert.InRange(answer.HighSpotDeg!.Value, 87, 93);   // the wave is highest a quarter turn after the index
+        Assert.Equal("index", answer.AngleReference);
+        Assert.Equal("within", answer.Verdict);
+        Assert.Contains("limit-unconfirmed", answer.Warnings);
+    }
+
+    private string Write(string text)
+    {
+        var file = Path.Combine(_folder, "capture.csv");
+        File.WriteAllText(file, text);
+        return file;
+    }
+}
