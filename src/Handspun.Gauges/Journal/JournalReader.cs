@@ -38,6 +38,14 @@ public sealed class JournalReader : IDisposable
         }
     }
 
+    /// <summary>The first line of a journal.</summary>
+    /// <exception cref="JournalException">It is not a journal's.</exception>
+    public static JournalHeader HeadOf(string path)
+    {
+        using var journal = Open(path);
+        return journal.Header;
+    }
+
     /// <summary>The entries that have not been read yet, in order.</summary>
     /// <exception cref="JournalException">A line in the middle is not an entry.</exception>
     public IEnumerable<JournalEntry> Entries()

@@ -119,7 +119,7 @@ public sealed class RollingJournal : IDisposable
 
     /// <summary>The files of the journal whose times count from a given moment; also one that another run of the station left behind.</summary>
     public static IReadOnlyList<string> SegmentsOf(string folder, DateTimeOffset zero) => Directory.Exists(folder)
-        ? [.. Directory.EnumerateFiles(folder, Prefix(zero) + "-*.jsonl").Order(StringComparer.Ordinal)]
+        ? [.. Directory.EnumerateFiles(folder, Prefix(zero) + "-*.jsonl").Where(file => !JournalReader.HoldsNothing(file)).Order(StringComparer.Ordinal)]
         : [];
 
     /// <inheritdoc/>

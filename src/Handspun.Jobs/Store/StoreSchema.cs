@@ -6,12 +6,19 @@ namespace Handspun.Jobs.Store;
 public static class StoreSchema
 {
     /// <summary>Applies what is missing. Where nothing is, that is found out without starting the migration machinery, which takes over a second.</summary>
+    /// <exception cref="StoreTooNewException">A later version of the program wrote the store.</exception>
     public static async Task BringUpToDateAsync(IDbContextFactory<JobsContext> contexts, CancellationToken cancellationToken)
     {
         await using var context = await contexts.CreateDbContextAsync(cancellationToken);
         await context.Database.OpenConnectionAsync(cancellationToken);
         await WriteAheadAsync(context, cancellationToken);
-        if (await LastAppliedAsync(context, cancellationToken) != context.Database.GetMigrations().Last())
+        var (applied, known) = (await LastAppliedAsync(context, cancellationToken), context.Database.GetMigrations().Last());
+        if (string.CompareOrdinal(applied, known) > 0)
+        {
+            throw new StoreTooNewException();
+        }
+
+        if (applied != known)
         {
             await context.Database.MigrateAsync(cancellationToken);
         }
@@ -39,3 +46,6 @@ public static class StoreSchema
         return await command.ExecuteScalarAsync(cancellationToken) as string;
     }
 }
+
+/// <summary>The store was written by a later version of the program; nothing in it was touched.</summary>
+public sealed class StoreTooNewException() : Exception("The store was written by a later version of this program: start that version, or give another folder with --data.");

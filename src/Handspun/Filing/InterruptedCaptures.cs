@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Handspun.Capture.Finishing;
-using Handspun.Gauges.Listening;
 using Handspun.Gauges.Readings;
 using Handspun.Jobs.Limits;
 using Handspun.Station;
@@ -8,7 +7,7 @@ using Handspun.Station;
 namespace Handspun.Filing;
 
 /// <summary>Remembers on the disk which captures are running, so that one that a crash cut short is found again.</summary>
-internal sealed class InterruptedCaptures(StationOptions options, GaugeRoster gauges, GaugeClock clock)
+internal sealed class InterruptedCaptures(StationOptions options, GaugeClock clock)
 {
     private const string Ending = ".running.json";
 
@@ -18,16 +17,12 @@ internal sealed class InterruptedCaptures(StationOptions options, GaugeRoster ga
     /// <summary>Notes that a capture runs.</summary>
     public void Note(StartedCapture capture)
     {
-        var setup = gauges.Find(capture.Task.Gauge)!.Setup;
         var note = new CaptureNote
         {
             Capture = capture.Id,
             Job = capture.Task.Job,
             Point = capture.Task.Point,
-            Gauge = setup.Name.ToString(),
-            Port = setup.Port.ToString() ?? "",
-            Profile = setup.Profile.Name,
-            ProfileText = setup.Profile.Text,
+            Gauge = capture.Task.Gauge.ToString(),
             Limit = capture.Task.Limit,
             TurnsWanted = capture.Task.TurnsWanted,
             Zero = clock.StartedAt,
@@ -48,7 +43,7 @@ internal sealed class InterruptedCaptures(StationOptions options, GaugeRoster ga
     private string PathOf(string capture) => Path.Combine(options.Data.Records, capture + Ending);
 }
 
-/// <summary>What is noted of a running capture.</summary>
+/// <summary>What is noted of a running capture; the rest stands at the head of its gauge's running journal.</summary>
 internal sealed record CaptureNote
 {
     public required string Capture { get; init; }
@@ -58,12 +53,6 @@ internal sealed record CaptureNote
     public required string Point { get; init; }
 
     public required string Gauge { get; init; }
-
-    public required string Port { get; init; }
-
-    public required string Profile { get; init; }
-
-    public required string ProfileText { get; init; }
 
     public Limit? Limit { get; init; }
 

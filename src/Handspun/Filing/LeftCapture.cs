@@ -16,21 +16,24 @@ internal sealed class LeftCapture(CaptureNote note, string journals)
     /// <summary>The capture's name.</summary>
     public string Capture => note.Capture;
 
-    /// <summary>The wall clock at which its gauge clock read zero.</summary>
-    public DateTimeOffset Zero => note.Zero;
-
-    /// <summary>The running journal that was left behind.</summary>
+    /// <summary>The running journal that was left behind, oldest file first.</summary>
     public IReadOnlyList<string> Segments { get; } = RollingJournal.SegmentsOf(journals, note.Zero);
 
     /// <summary>The capture as it would have been handed on if the station had been stopped with notice; null where its journal holds no reading of it.</summary>
     /// <param name="journal">Where the capture's own journal is written.</param>
     public FinishedCapture? Reconstruct(string journal)
     {
+        if (Segments.Count == 0)
+        {
+            return null;
+        }
+
         var from = TimeSpan.FromSeconds(note.FromSeconds);
-        var profile = ProfileReader.Read(note.Profile, note.ProfileText);
-        new JournalCut { Segments = Segments, From = from, Ending = RecordCodes.Of(CaptureEnding.StationStopped), Header = Header }.WriteTo(journal);
+        var head = JournalReader.HeadOf(Segments[0]);
+        var profile = ProfileReader.Read(head.Profile, head.ProfileText);
+        new JournalCut { Segments = Segments, From = from, Ending = RecordCodes.Of(CaptureEnding.StationStopped), Header = head }.WriteTo(journal);
         var readings = JournalReplay.Read(journal).Readings;
-        if (readings.Count == 0 || !GaugePort.TryParse(note.Port, out var port))
+        if (readings.Count == 0 || !GaugePort.TryParse(head.Port, out var port))
         {
             return null;
         }
@@ -63,16 +66,4 @@ internal sealed class LeftCapture(CaptureNote note, string journals)
             Result = RunoutMethod.Measure(capture, RecordMaking.TraitsOf(profile), new RunoutSettings { TurnsWanted = note.TurnsWanted }),
         };
     }
-
-    private JournalHeader Header => new()
-    {
-        Gauge = note.Gauge,
-        Port = note.Port,
-        Profile = note.Profile,
-        ProfileText = note.ProfileText,
-        Zero = note.Zero,
-        Capture = note.Capture,
-        Job = note.Job,
-        Point = note.Point,
-    };
 }

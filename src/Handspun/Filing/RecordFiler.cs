@@ -64,8 +64,7 @@ internal sealed class RecordFiler(
         await foreach (var capture in _queue.Reader.ReadAllAsync(CancellationToken.None))
         {
             using var hold = capture.JournalHold;
-            var segments = gauges.Find(capture.Gauge.Name)!.Journal.Segments();
-            await FileAsync(capture, segments, gauges.Find(capture.Gauge.Name)!.Journal.Header.Zero);
+            await FileAsync(capture, gauges.Find(capture.Gauge.Name)!.Journal.Segments());
         }
     }
 
@@ -78,7 +77,7 @@ internal sealed class RecordFiler(
                 var filed = await store.FindRecordAsync(lost.Capture, CancellationToken.None) is not null;
                 if (!filed && lost.Reconstruct(folder.MakeRoomFor(lost.Capture)) is { } capture)
                 {
-                    await FileAsync(capture, lost.Segments, lost.Zero);
+                    await FileAsync(capture, lost.Segments);
                 }
                 else
                 {
@@ -92,7 +91,7 @@ internal sealed class RecordFiler(
         }
     }
 
-    private async Task FileAsync(FinishedCapture capture, IReadOnlyList<string> segments, DateTimeOffset zero)
+    private async Task FileAsync(FinishedCapture capture, IReadOnlyList<string> segments)
     {
         using var scope = logger.BeginScope(new Dictionary<string, object>
         {
@@ -103,7 +102,7 @@ internal sealed class RecordFiler(
         try
         {
             var record = RecordMaking.RecordOf(capture);
-            folder.WriteJournal(capture, segments, zero);
+            folder.WriteJournal(capture, segments);
             DrawPictures(capture, record);
             await store.AttachAsync(capture.Task.Job, capture.Task.Point, record, CancellationToken.None);
             interrupted.Strike(capture.Id);

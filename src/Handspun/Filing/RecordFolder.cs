@@ -20,28 +20,14 @@ internal sealed class RecordFolder(StationOptions options)
     public string PngOf(string record) => Path.Combine(options.Data.Record(record), "picture.png");
 
     /// <summary>Cuts the capture out of the gauge's running journal.</summary>
-    public void WriteJournal(FinishedCapture capture, IReadOnlyList<string> segments, DateTimeOffset zero)
+    public void WriteJournal(FinishedCapture capture, IReadOnlyList<string> segments) => new JournalCut
     {
-        var journal = MakeRoomFor(capture.Id);
-        new JournalCut
-        {
-            Segments = segments,
-            From = capture.From,
-            To = capture.To,
-            Ending = RecordCodes.Of(capture.Ending),
-            Header = new JournalHeader
-            {
-                Gauge = capture.Gauge.Name.ToString(),
-                Port = capture.Gauge.Port.ToString() ?? "",
-                Profile = capture.Gauge.Profile.Name,
-                ProfileText = capture.Gauge.Profile.Text,
-                Zero = zero,
-                Capture = capture.Id,
-                Job = capture.Task.Job,
-                Point = capture.Task.Point,
-            },
-        }.WriteTo(journal);
-    }
+        Segments = segments,
+        From = capture.From,
+        To = capture.To,
+        Ending = RecordCodes.Of(capture.Ending),
+        Header = JournalReader.HeadOf(segments[0]) with { Capture = capture.Id, Job = capture.Task.Job, Point = capture.Task.Point },
+    }.WriteTo(MakeRoomFor(capture.Id));
 
     /// <summary>Makes the record's folder, and tells where its journal goes.</summary>
     public string MakeRoomFor(string record)

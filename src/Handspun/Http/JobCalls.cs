@@ -31,7 +31,7 @@ internal static class JobCalls
 
     private static async Task<IResult> OpenAsync(NewJob order, JobStore store, StationOptions options, TimeProvider time, CancellationToken cancellation)
     {
-        if (order.Problems(time.GetUtcNow().Year) is { Count: > 0 } problems)
+        if (order.Problems(time.GetLocalNow().Year) is { Count: > 0 } problems)
         {
             return TypedResults.ValidationProblem(
                 problems.ToDictionary(problem => problem.Key, problem => new[] { problem.Value }),

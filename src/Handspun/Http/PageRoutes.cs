@@ -50,7 +50,7 @@ internal static class PageRoutes
             Customer = typed.Customer,
             Title = typed.Title,
         };
-        if (order.Problems(time.GetUtcNow().Year) is { Count: > 0 } problems)
+        if (order.Problems(time.GetLocalNow().Year) is { Count: > 0 } problems)
         {
             return new RazorComponentResult<JobFormPage>(new { Model = new JobFormView(typed, problems) }) { StatusCode = StatusCodes.Status400BadRequest };
         }

@@ -102,13 +102,17 @@ internal static class StationHost
         services.ConfigureHttpJsonOptions(json => WireJson.Configure(json.SerializerOptions));
     }
 
-    /// <summary>Starts a station; a port that is taken is told in a sentence.</summary>
-    /// <exception cref="StationTroubleException">A port is taken.</exception>
+    /// <summary>Starts a station; what a person can mend is told in a sentence.</summary>
+    /// <exception cref="StationTroubleException">A port is taken, or the store is of a later version.</exception>
     public static async Task StartAsync(WebApplication station, StationOptions options, CancellationToken cancellationToken)
     {
         try
         {
             await station.StartAsync(cancellationToken);
+        }
+        catch (StoreTooNewException e)
+        {
+            throw new StationTroubleException(e.Message);
         }
         catch (IOException e) when (e.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)
         {

@@ -39,6 +39,18 @@ public sealed class StoreSchemaTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Schema_OfALaterVersion_IsRefusedAndLeftAlone()
+    {
+        await BringUpToDateAsync();
+        await _bench.AskAsync("INSERT INTO __EFMigrationsHistory VALUES ('29991231000000_FromTheFuture', '99.0.0')");
+
+        var refusal = await Assert.ThrowsAsync<StoreTooNewException>(BringUpToDateAsync);
+
+        Assert.Contains("later version", refusal.Message, StringComparison.Ordinal);
+        Assert.Equal(2L, await _bench.AskAsync("SELECT COUNT(*) FROM __EFMigrationsHistory"));
+    }
+
+    [Fact]
     public async Task Migrations_AreThoseOfTheModel()
     {
         await using var context = await _bench.Contexts.CreateDbContextAsync();
