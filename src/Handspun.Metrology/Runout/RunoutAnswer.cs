@@ -37,7 +37,7 @@ internal static class RunoutAnswer
             .OrderBy(left => left.Reading)
             .ToList();
         var doubt = FitDoubt.Of(fit, extremes);
-        var budget = RunoutBudget.For(extremes.Movement, doubt.Runout, fit.Sigma, trace.Resolution, gauge);
+        var budget = RunoutBudget.For(extremes.Movement, doubt.Runout * LeftOut.Widening(fit.Weights), fit.Sigma, trace.Resolution, gauge);
         return new RunoutResult
         {
             Status = RunoutStatus.Measured,

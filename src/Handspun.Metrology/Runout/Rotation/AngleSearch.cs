@@ -48,6 +48,7 @@ internal static class AngleSearch
         }
 
         static double Cost(JointFit fit, TurnStart start) => fit.Criterion + HighsCost * Math.Max(0, start.HighsPerTurn - 1);
+        Dwell.Shares(sampleGrid.Seconds, tried.MinBy(one => Cost(one.Fit, one.Start)).Fit.Turns()).CopyTo(sampleGrid.Shares, 0);
         var least = tried.Min(one => Cost(one.Fit, one.Start));
         var (best, chosen) = tried
             .Where(one => Cost(one.Fit, one.Start) <= least + Close)
@@ -55,7 +56,7 @@ internal static class AngleSearch
             .Take(MostCompared)
             .Select(one => (Fit: OrderSearch.Best(sampleGrid, one.Fit), one.Start))
             .MinBy(one => Cost(one.Fit, one.Start));
-        if (best.Sigma > Misfit * trace.Noise)
+        if (best.Sigma > Misfit * trace.Noise || LeftOut.InRows(best.Weights) > LeftOut.Most)
         {
             // Something is wrong: every start once more, with a more and a less stiff angle to begin with.
             (best, chosen) = tried
@@ -106,13 +107,16 @@ internal static class AngleSearch
         var (seconds, millimetres) = Thinning.Means(trace.Seconds, trace.Millimetres, group);
         var grid = Lay(trace, seconds, millimetres, anchors, turns);
         var fit = new JointFit(grid, best.Harmonics, best.DriftOrder);
-        if (grid.Spline.Equals(best.Grid.Spline))
+        var same = grid.Spline.Equals(best.Grid.Spline);
+        var turnsAt = same ? Array.ConvertAll(seconds, best.TurnsAt) : TurnsAt(grid, trace, start);
+        Dwell.Shares(seconds, turnsAt).CopyTo(grid.Shares, 0);
+        if (same)
         {
             fit.StartFrom(best);
         }
         else
         {
-            fit.StartFrom(TurnsAt(grid, trace, start), best);
+            fit.StartFrom(turnsAt, best);
         }
 
         fit.Run(12);
