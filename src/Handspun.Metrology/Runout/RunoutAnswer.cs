@@ -81,6 +81,7 @@ internal static class RunoutAnswer
         Warn(RunoutWarning.CoarseResolution, tir < 10 * trace.Resolution);
         Warn(RunoutWarning.TurnsDisagree, byTurn.Length > 1 && byTurn.Max() - byTurn.Min() > 0.1 * tir + 3 * budget.Expanded.Millimetres);
         Warn(RunoutWarning.TurnCountAmbiguous, reference == AngleReference.FirstReading && TurnCount.IsAmbiguous(fit));
+        Warn(RunoutWarning.IndexDoubtful, fit.IndexRecounted);
         return warnings;
     }
 

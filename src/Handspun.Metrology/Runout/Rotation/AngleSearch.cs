@@ -30,10 +30,19 @@ internal static class AngleSearch
 
     /// <summary>Searches.</summary>
     /// <param name="trace">The readings.</param>
-    /// <param name="anchors">Angles that an index told; empty where there is none.</param>
-    public static AngleFound Find(Trace trace, IReadOnlyList<AngleAnchor> anchors)
+    /// <param name="capture">The capture, for its index.</param>
+    public static AngleFound Find(Trace trace, RotationCapture capture)
     {
-        var starts = Starts(trace, anchors);
+        var free = ReversalStarts.All(trace.Millimetres, trace.Noise);
+        var counted = IndexPulses.Count(capture.IndexSeconds.Span, capture.TurnsPerIndex, trace);
+        var recounted = IndexPulses.Recount(counted, capture.TurnsPerIndex, trace.Seconds, free);
+        var found = Find(trace, recounted ?? counted, free);
+        return found with { Fit = found.Fit is null ? null : found.Fit with { IndexRecounted = recounted is not null } };
+    }
+
+    private static AngleFound Find(Trace trace, List<AngleAnchor> anchors, List<TurnStart> free)
+    {
+        var starts = Starts(trace, anchors, free);
         if (starts.Count == 0)
         {
             return new(null, RoughTurns(trace));
@@ -74,15 +83,14 @@ internal static class AngleSearch
         return FitAll(trace, anchors, most, chosen, best);
     }
 
-    private static List<TurnStart> Starts(Trace trace, IReadOnlyList<AngleAnchor> anchors)
+    private static List<TurnStart> Starts(Trace trace, List<AngleAnchor> anchors, List<TurnStart> free)
     {
-        var starts = ReversalStarts.All(trace.Millimetres, trace.Noise);
         if (anchors.Count == 0)
         {
-            return starts;
+            return free;
         }
 
-        List<TurnStart> held = [.. starts.Select(start => IndexStarts.Bend(start, trace.Seconds, anchors)).OfType<TurnStart>()];
+        List<TurnStart> held = [.. free.Select(start => IndexStarts.Bend(start, trace.Seconds, anchors)).OfType<TurnStart>()];
         if (IndexStarts.Even(trace.Seconds, anchors) is { } even)
         {
             held.Add(even);
