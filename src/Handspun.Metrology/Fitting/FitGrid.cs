@@ -16,6 +16,8 @@ internal sealed class FitGrid
         }
 
         Range = high - low;
+        Shares = new double[seconds.Length];
+        Array.Fill(Shares, 1);
     }
 
     /// <summary>When each reading was taken.</summary>
@@ -23,6 +25,9 @@ internal sealed class FitGrid
 
     /// <summary>The readings.</summary>
     public double[] Millimetres { get; }
+
+    /// <summary>How much each reading counts, 0 to 1, whatever its residual.</summary>
+    public double[] Shares { get; }
 
     /// <summary>What told the angle; empty where nothing did.</summary>
     public IReadOnlyList<AngleAnchor> Anchors { get; }

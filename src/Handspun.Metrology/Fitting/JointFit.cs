@@ -85,6 +85,9 @@ internal sealed class JointFit
         return covariance;
     }
 
+    /// <summary>The angle at a moment, in turns.</summary>
+    public double TurnsAt(double seconds) => _grid.Spline.At(seconds, _spline);
+
     /// <summary>The angle at each reading, in turns.</summary>
     public double[] Turns()
     {
@@ -224,7 +227,7 @@ internal sealed class JointFit
             var (height, slope) = Row(AngleOf(spline, i), _grid.Course(i), series, columns);
             var residual = _grid.Millimetres[i] - height;
             Residuals[i] = residual;
-            var weight = Weights[i] * inverse;
+            var weight = Weights[i] * _grid.Shares[i] * inverse;
             if (weight == 0)
             {
                 continue;
@@ -382,8 +385,9 @@ internal sealed class JointFit
         var squares = 0.0;
         for (var i = 0; i < Residuals.Length; i++)
         {
-            used += Weights[i];
-            squares += Weights[i] * Residuals[i] * Residuals[i];
+            var weight = Weights[i] * _grid.Shares[i];
+            used += weight;
+            squares += weight * Residuals[i] * Residuals[i];
         }
 
         var free = Math.Max(used - _series.Length - 2 - bound, 0.2 * used + 1);
@@ -403,13 +407,14 @@ internal sealed class JointFit
 
     private double Evidence(double bends, int length)
     {
-        var loss = 0.0;
+        var (loss, count) = (0.0, 0.0);
         var limit = Biweight.Reach * Biweight.Reach / 3;
         for (var i = 0; i < Residuals.Length; i++)
         {
             var ratio = Residuals[i] / (Biweight.Reach * Sigma);
             var rest = 1 - ratio * ratio;
-            loss += rest > 0 ? limit * (1 - rest * rest * rest) : limit;
+            count += _grid.Shares[i];
+            loss += _grid.Shares[i] * (rest > 0 ? limit * (1 - rest * rest * rest) : limit);
         }
 
         var prior = (length - 2) * Math.Log(Smoothness);
@@ -418,7 +423,7 @@ internal sealed class JointFit
             prior -= 2 * Math.Log(PriorScale(p));
         }
 
-        return 2 * Residuals.Length * Math.Log(Sigma) + loss + Smoothness * bends + _matrix.LogDeterminant - prior;
+        return 2 * count * Math.Log(Sigma) + loss + Smoothness * bends + _matrix.LogDeterminant - prior;
     }
 
     private static void Add(double[] at, double[] step, double[] sum)

@@ -16,7 +16,8 @@ internal sealed class KnownAngleFit
     /// <param name="harmonics">Waves.</param>
     /// <param name="driftOrder">Order of the drift, 0 to 2.</param>
     /// <param name="floor">The least standard deviation of the residuals, in millimetres.</param>
-    public KnownAngleFit(double[] turns, double[] millimetres, double[] course, int harmonics, int driftOrder, double floor)
+    /// <param name="robust">Whether readings far off lose weight; false for ordinary least squares.</param>
+    public KnownAngleFit(double[] turns, double[] millimetres, double[] course, int harmonics, int driftOrder, double floor, bool robust = true)
     {
         (_turns, _millimetres, _course, _floor) = (turns, millimetres, course, floor);
         (Harmonics, DriftOrder) = (harmonics, driftOrder);
@@ -25,10 +26,10 @@ internal sealed class KnownAngleFit
         Residuals = new double[turns.Length];
         Weights = new double[turns.Length];
         Array.Fill(Weights, 1);
-        for (var round = 0; round < 6; round++)
+        for (var round = 0; round < (robust ? 6 : 1); round++)
         {
             Solve();
-            Weigh();
+            Weigh(robust);
         }
     }
 
@@ -120,7 +121,7 @@ internal sealed class KnownAngleFit
         }
     }
 
-    private void Weigh()
+    private void Weigh(bool robust)
     {
         var (squares, used) = (0.0, 0.0);
         for (var i = 0; i < Residuals.Length; i++)
@@ -130,6 +131,9 @@ internal sealed class KnownAngleFit
         }
 
         Sigma = Math.Max(_floor, Math.Sqrt(squares / Math.Max(1, used - Series.Length)));
-        Biweight.Set(Residuals, _floor, Weights);
+        if (robust)
+        {
+            Biweight.Set(Residuals, _floor, Weights);
+        }
     }
 }

@@ -27,6 +27,9 @@ internal sealed record ProfileFit
     /// <summary>Standard deviation of the residuals, in millimetres.</summary>
     public required double Sigma { get; init; }
 
+    /// <summary>Whether index pulses had to be counted anew because some were missed or came twice.</summary>
+    public bool IndexRecounted { get; init; }
+
     /// <summary>Turns from the first reading of the trace to the last.</summary>
     public double TurnsSeen => Turns.Length == 0 ? 0 : Math.Abs(Turns[^1] - Turns[0]);
 

@@ -37,7 +37,7 @@ internal static class RunoutAnswer
             .OrderBy(left => left.Reading)
             .ToList();
         var doubt = FitDoubt.Of(fit, extremes);
-        var budget = RunoutBudget.For(extremes.Movement, doubt.Runout, fit.Sigma, trace.Resolution, gauge);
+        var budget = RunoutBudget.For(extremes.Movement, doubt.Runout * LeftOut.Widening(fit.Weights), fit.Sigma, trace.Resolution, gauge);
         return new RunoutResult
         {
             Status = RunoutStatus.Measured,
@@ -81,6 +81,7 @@ internal static class RunoutAnswer
         Warn(RunoutWarning.CoarseResolution, tir < 10 * trace.Resolution);
         Warn(RunoutWarning.TurnsDisagree, byTurn.Length > 1 && byTurn.Max() - byTurn.Min() > 0.1 * tir + 3 * budget.Expanded.Millimetres);
         Warn(RunoutWarning.TurnCountAmbiguous, reference == AngleReference.FirstReading && TurnCount.IsAmbiguous(fit));
+        Warn(RunoutWarning.IndexDoubtful, fit.IndexRecounted);
         return warnings;
     }
 

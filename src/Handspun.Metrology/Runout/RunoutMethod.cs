@@ -1,4 +1,3 @@
-using Handspun.Metrology.Fitting;
 using Handspun.Metrology.Runout.Rotation;
 
 namespace Handspun.Metrology.Runout;
@@ -6,9 +5,6 @@ namespace Handspun.Metrology.Runout;
 /// <summary>The runout of a shaft that a hand turns, from an indicator's readings alone or with an index, marks or an encoder.</summary>
 public static class RunoutMethod
 {
-    // A pulse is a narrow slot in a disc and a few milliseconds of travel through the machine.
-    private const double IndexDoubtTurns = 0.003;
-
     /// <summary>Measures the runout. The same for a finished capture, a replayed one, and one that still goes on.</summary>
     public static RunoutResult Measure(RotationCapture capture, GaugeTraits gauge, RunoutSettings settings)
     {
@@ -29,17 +25,9 @@ public static class RunoutMethod
 
         var found = capture.EncoderSeconds.Length > 1
             ? EncoderSearch.Find(trace, capture)
-            : AngleSearch.Find(trace, Anchors(capture, trace));
+            : AngleSearch.Find(trace, capture);
         return found.Fit is { } fit && fit.TurnsSeen >= RunoutAnswer.FewestTurns
             ? RunoutAnswer.Measured(capture, gauge, settings, trace, fit)
             : RunoutAnswer.TooShort(readings, trace, found.TurnsSeen);
-    }
-
-    private static AngleAnchor[] Anchors(RotationCapture capture, Trace trace)
-    {
-        var pulses = capture.IndexSeconds.ToArray();
-        return [.. pulses
-            .Select((time, i) => new AngleAnchor(time, i * capture.TurnsPerIndex, IndexDoubtTurns))
-            .Where(anchor => anchor.Seconds >= trace.Seconds[0] && anchor.Seconds <= trace.Seconds[^1])];
     }
 }

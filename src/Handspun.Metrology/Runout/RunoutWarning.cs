@@ -23,6 +23,9 @@ public enum RunoutWarning
 
     /// <summary>The shape repeats within a turn, so the turns may have been counted double or half.</summary>
     TurnCountAmbiguous,
+
+    /// <summary>Index pulses were missed or came twice, and were counted anew from the readings.</summary>
+    IndexDoubtful,
 }
 
 /// <summary>Codes and plain sentences for the warnings.</summary>
@@ -38,6 +41,7 @@ public static class RunoutWarningText
         RunoutWarning.CoarseResolution => "coarse-resolution",
         RunoutWarning.TurnsDisagree => "turns-disagree",
         RunoutWarning.TurnCountAmbiguous => "turn-count-ambiguous",
+        RunoutWarning.IndexDoubtful => "index-doubtful",
         _ => throw new ArgumentOutOfRangeException(nameof(warning), warning, "No such warning."),
     };
 
@@ -51,6 +55,7 @@ public static class RunoutWarningText
         RunoutWarning.CoarseResolution => "The runout is only a few steps of this gauge; a finer gauge would say more.",
         RunoutWarning.TurnsDisagree => "The turns do not agree; check the stand, the plunger and the shaft's end play.",
         RunoutWarning.TurnCountAmbiguous => "The shape repeats within a turn: the count of turns may be double or half.",
+        RunoutWarning.IndexDoubtful => "Index pulses were missed or came twice; check the sensor's gap and wiring.",
         _ => throw new ArgumentOutOfRangeException(nameof(warning), warning, "No such warning."),
     };
 }

@@ -163,6 +163,61 @@ public class RunoutMethodTests
         }
     }
 
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Index_WithAPulseMissedOrDoubled_IsCountedAnewAndSaidSo(bool missed)
+    {
+        for (var seed = 0; seed < 12; seed++)
+        {
+            var simulated = Captures.Usual(seed, AngleAid.IndexEachTurn, turns: 6.4);
+            var pulses = simulated.IndexSeconds.ToList();
+            if (missed)
+            {
+                pulses.RemoveAt(2);
+            }
+            else
+            {
+                pulses.Insert(3, pulses[2] + 0.1);
+            }
+
+            var result = Captures.Measure(simulated.ToCapture() with { IndexSeconds = pulses.ToArray() });
+
+            Assert.Contains(RunoutWarning.IndexDoubtful, result.Warnings);
+            Assert.Equal(6.4, result.Turns, 0.4);
+            Assert.Equal(simulated.TrueTirMillimetres, result.Tir!.Value.Millimetres, 0.002);
+        }
+    }
+
+    [Fact]
+    public void Index_ThatIsSound_RaisesNoDoubt() => Assert.All(
+        Enumerable.Range(0, 20),
+        seed => Assert.DoesNotContain(
+            RunoutWarning.IndexDoubtful, Captures.Measure(Captures.Usual(seed, AngleAid.IndexEachTurn, turns: 6.4).ToCapture()).Warnings));
+
+    // Two equal lobes and nothing else look just like one lobe at twice the speed.
+    [Fact]
+    public void Shaft_WithTwoEqualLobesAndNoIndex_IsReportedAsAmbiguous()
+    {
+        var simulated = CaptureSimulation.Run(new ShaftShape([new(2, 0.04, 30)]), HandTurn.Create(5, 3.5, 0.5), new Indicator(), 5, 1, 1);
+        var result = Captures.Measure(simulated.ToCapture());
+
+        Assert.Contains(RunoutWarning.TurnCountAmbiguous, result.Warnings);
+        Assert.Equal(0.08, result.Tir!.Value.Millimetres, 0.001);
+    }
+
+    [Fact]
+    public void Shaft_WithTwoEqualLobesAndAnIndex_IsCountedByTheIndex()
+    {
+        var simulated = CaptureSimulation.Run(
+            new ShaftShape([new(2, 0.04, 30)]), HandTurn.Create(5, 3.5, 0.5), new Indicator(), 5, 1, 1, AngleAid.IndexEachTurn);
+        var result = Captures.Measure(simulated.ToCapture());
+
+        Assert.DoesNotContain(RunoutWarning.TurnCountAmbiguous, result.Warnings);
+        Assert.Equal(3.5, result.Turns, 0.2);
+        Assert.True(result.Eccentricity!.Value.Millimetres < 0.003);
+    }
+
     private static double[] Changed(ReadOnlyMemory<double> values, int at, double value)
     {
         var changed = values.ToArray();

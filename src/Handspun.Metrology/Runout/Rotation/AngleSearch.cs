@@ -30,10 +30,19 @@ internal static class AngleSearch
 
     /// <summary>Searches.</summary>
     /// <param name="trace">The readings.</param>
-    /// <param name="anchors">Angles that an index told; empty where there is none.</param>
-    public static AngleFound Find(Trace trace, IReadOnlyList<AngleAnchor> anchors)
+    /// <param name="capture">The capture, for its index.</param>
+    public static AngleFound Find(Trace trace, RotationCapture capture)
     {
-        var starts = Starts(trace, anchors);
+        var free = ReversalStarts.All(trace.Millimetres, trace.Noise);
+        var counted = IndexPulses.Count(capture.IndexSeconds.Span, capture.TurnsPerIndex, trace);
+        var recounted = IndexPulses.Recount(counted, capture.TurnsPerIndex, trace.Seconds, free);
+        var found = Find(trace, recounted ?? counted, free);
+        return found with { Fit = found.Fit is null ? null : found.Fit with { IndexRecounted = recounted is not null } };
+    }
+
+    private static AngleFound Find(Trace trace, List<AngleAnchor> anchors, List<TurnStart> free)
+    {
+        var starts = Starts(trace, anchors, free);
         if (starts.Count == 0)
         {
             return new(null, RoughTurns(trace));
@@ -48,6 +57,7 @@ internal static class AngleSearch
         }
 
         static double Cost(JointFit fit, TurnStart start) => fit.Criterion + HighsCost * Math.Max(0, start.HighsPerTurn - 1);
+        Dwell.Shares(sampleGrid.Seconds, tried.MinBy(one => Cost(one.Fit, one.Start)).Fit.Turns()).CopyTo(sampleGrid.Shares, 0);
         var least = tried.Min(one => Cost(one.Fit, one.Start));
         var (best, chosen) = tried
             .Where(one => Cost(one.Fit, one.Start) <= least + Close)
@@ -55,7 +65,7 @@ internal static class AngleSearch
             .Take(MostCompared)
             .Select(one => (Fit: OrderSearch.Best(sampleGrid, one.Fit), one.Start))
             .MinBy(one => Cost(one.Fit, one.Start));
-        if (best.Sigma > Misfit * trace.Noise)
+        if (best.Sigma > Misfit * trace.Noise || LeftOut.InRows(best.Weights) > LeftOut.Most)
         {
             // Something is wrong: every start once more, with a more and a less stiff angle to begin with.
             (best, chosen) = tried
@@ -73,15 +83,14 @@ internal static class AngleSearch
         return FitAll(trace, anchors, most, chosen, best);
     }
 
-    private static List<TurnStart> Starts(Trace trace, IReadOnlyList<AngleAnchor> anchors)
+    private static List<TurnStart> Starts(Trace trace, List<AngleAnchor> anchors, List<TurnStart> free)
     {
-        var starts = ReversalStarts.All(trace.Millimetres, trace.Noise);
         if (anchors.Count == 0)
         {
-            return starts;
+            return free;
         }
 
-        List<TurnStart> held = [.. starts.Select(start => IndexStarts.Bend(start, trace.Seconds, anchors)).OfType<TurnStart>()];
+        List<TurnStart> held = [.. free.Select(start => IndexStarts.Bend(start, trace.Seconds, anchors)).OfType<TurnStart>()];
         if (IndexStarts.Even(trace.Seconds, anchors) is { } even)
         {
             held.Add(even);
@@ -106,13 +115,16 @@ internal static class AngleSearch
         var (seconds, millimetres) = Thinning.Means(trace.Seconds, trace.Millimetres, group);
         var grid = Lay(trace, seconds, millimetres, anchors, turns);
         var fit = new JointFit(grid, best.Harmonics, best.DriftOrder);
-        if (grid.Spline.Equals(best.Grid.Spline))
+        var same = grid.Spline.Equals(best.Grid.Spline);
+        var turnsAt = same ? Array.ConvertAll(seconds, best.TurnsAt) : TurnsAt(grid, trace, start);
+        Dwell.Shares(seconds, turnsAt).CopyTo(grid.Shares, 0);
+        if (same)
         {
             fit.StartFrom(best);
         }
         else
         {
-            fit.StartFrom(TurnsAt(grid, trace, start), best);
+            fit.StartFrom(turnsAt, best);
         }
 
         fit.Run(12);
