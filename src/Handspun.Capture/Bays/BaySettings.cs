@@ -13,7 +13,7 @@ public sealed record BaySettings
     public TimeSpan StandStill { get; init; } = TimeSpan.FromSeconds(2.5);
 
     /// <summary>How long the shaft must rest after a capture before the next one may start.</summary>
-    public TimeSpan Rest { get; init; } = TimeSpan.FromSeconds(1);
+    public TimeSpan Rest { get; init; } = TimeSpan.FromSeconds(1.5);
 
     /// <summary>How long the gauge may be gone in the middle of a capture.</summary>
     public TimeSpan GaugeGone { get; init; } = TimeSpan.FromSeconds(10);
@@ -31,5 +31,5 @@ public sealed record BaySettings
     public double LiveShare { get; init; } = 0.1;
 
     /// <summary>Less turning than this, and the shaft was only touched: no record is made.</summary>
-    public double TouchTurns { get; init; } = 0.2;
+    public double TouchTurns { get; init; } = 0.4;
 }
