@@ -25,6 +25,19 @@ public sealed class GaugeTroubleTests
     }
 
     [Fact]
+    public async Task Gauge_BehindATcpLink_IsReadAsOneOnASerialPort()
+    {
+        await using var workshop = new Workshop();
+        await using var gauge = RunningProgram.Start(Programs.VirtualGauge, "--tcp", "0", "--tir-mm", "0.0762", "--inch");
+        var port = await gauge.LineAsync("port ");
+
+        await workshop.StartStationAsync(more: ["--gauge", $"drive-side=text-line-inch@{port}"]);
+
+        await Until.TrueAsync(async () => (await workshop.GetAsync("api/v1/gauges"))[0].GetProperty("state").GetString() == "reading");
+        Assert.Equal("drive-side", (await workshop.GetAsync("api/v1/gauges"))[0].GetProperty("gauge").GetString());
+    }
+
+    [Fact]
     public async Task Cable_PulledOutAndPutBack_IsToldAndReadingsGoOn()
     {
         await using var workshop = new Workshop();

@@ -6,7 +6,6 @@ using Handspun.Gauges.Readings;
 using Handspun.Jobs.Records;
 using Handspun.Metrology.Motion;
 using Handspun.Metrology.Quantities;
-using Handspun.Metrology.Runout;
 using Microsoft.Extensions.Logging;
 
 namespace Handspun.Capture.Bays;
@@ -243,37 +242,30 @@ public sealed class Bay(
     private CaptureEnding? EndingNow(CaptureRun run)
     {
         var now = clock.Now;
-        if (GaugeGone(run, now) is { } gone)
+        LookForGauge(run, now);
+        if (run.GaugeGoneSince is null)
         {
-            return gone > settings.GaugeGone ? CaptureEnding.GaugeLost : null;
+            var window = _windows.GetValueOrDefault(run.Task.Gauge);
+            run.IsTurning = window is not null && IsTurning(window, window.Newest - settings.StandStill);
+            run.HasTurned |= run.IsTurning;
+            LookLive(run, now);
         }
 
-        var window = _windows.GetValueOrDefault(run.Task.Gauge);
-        var turning = window is not null && IsTurning(window, window.Newest - settings.StandStill);
-        run.HasTurned |= turning;
-        LookLive(run, now);
-        return run.SoFar is { Status: RunoutStatus.Measured } soFar && soFar.Turns >= run.Task.TurnsWanted ? CaptureEnding.Enough
-            : run.HasTurned && !turning && run.Newest - run.From > settings.StandStill ? CaptureEnding.StoodStill
-            : now - run.From > settings.Longest ? CaptureEnding.TooLong
-            : null;
+        return EndingRule.For(run, now, settings);
     }
 
-    private TimeSpan? GaugeGone(CaptureRun run, TimeSpan now)
+    private void LookForGauge(CaptureRun run, TimeSpan now)
     {
         if (gauges.Find(run.Task.Gauge)?.State.Condition == GaugeCondition.Reading)
         {
             run.GaugeGoneSince = null;
-            return null;
         }
-
-        if (run.GaugeGoneSince is null)
+        else if (run.GaugeGoneSince is null)
         {
             run.GaugeGoneSince = now;
             run.GaugeGap = true;
             Tell(CapturePhase.Turning);
         }
-
-        return now - run.GaugeGoneSince;
     }
 
     // The fit costs more as the capture grows, so it is asked for less often then.
@@ -313,7 +305,7 @@ public sealed class Bay(
         (_lastLive, _liveCost) = (clock.Now, TimeSpan.Zero);
         _outbox.Started(new StartedCapture(_run.Id, task, _run.From));
         Tell(CapturePhase.Turning);
-        BayLog.Started(logger, _run.Id, task.Job, task.Point);
+        BayLog.Started(logger, _run.Id, task.Job, task.Point, task.Gauge);
     }
 
     private void Finish(CaptureEnding ending)
@@ -325,7 +317,7 @@ public sealed class Bay(
 
         var result = run.Measure();
         _resting = true;
-        if (ending == CaptureEnding.StoodStill && result.Status != RunoutStatus.Measured && result.Turns < settings.TouchTurns)
+        if (EndingRule.WasOnlyTouched(ending, result, settings))
         {
             BayLog.Touched(logger, run.Id);
             run.Drop();
@@ -337,11 +329,11 @@ public sealed class Bay(
         }
 
         var finished = run.Finish(ending, clock);
-        BayLog.Finished(logger, run.Id, ending, result.Turns, result.Readings);
+        BayLog.Finished(logger, run.Id, run.Task.Job, run.Task.Gauge, ending, result.Turns, result.Readings);
         Tell(CapturePhase.Ended);
         _run = null;
         _outbox.Finished(finished);
-        _afterwards = "Turn the wheel again for another record; the newest counts.";
+        _afterwards = CaptureSentence.Again;
         Await();
     }
 
@@ -363,29 +355,14 @@ public sealed class Bay(
     private void Tell(CapturePhase phase)
     {
         _lastTold = clock.Now;
-        var soFar = _run?.SoFar;
-        var perSecond = _run?.ReadingsPerSecond ?? 0;
-        _progress = new CaptureProgress
+        var newest = _windows.GetValueOrDefault(_task!.Gauge)?.Newest ?? TimeSpan.Zero;
+        _progress = _run is { } run ? run.Report(phase, newest) : new CaptureProgress
         {
-            Capture = _run?.Id ?? _next,
-            Task = _task!,
+            Capture = _next,
+            Task = _task,
             Phase = phase,
-            Started = _run?.From,
-            Now = _windows.GetValueOrDefault(_task!.Gauge)?.Newest ?? TimeSpan.Zero,
-            Turns = soFar?.Turns ?? 0,
-            TurnsPerSecond = soFar?.TurnsPerSecond ?? 0,
-            Readings = _run?.Readings ?? 0,
-            ReadingsPerTurn = soFar is { TurnsPerSecond: > 0 } ? perSecond / soFar.TurnsPerSecond : 0,
-            Tir = soFar?.Tir,
-            TirU95 = soFar?.TirU95,
-            Sentence = phase switch
-            {
-                CapturePhase.Waiting => CaptureSentence.Waiting(_afterwards),
-                CapturePhase.Turning when _run?.GaugeGoneSince is not null => CaptureSentence.GaugeGone,
-                CapturePhase.Turning => CaptureSentence.Turning(_task!, soFar, perSecond),
-                CapturePhase.Ended => CaptureSentence.Ended,
-                _ => "The point was let go.",
-            },
+            Now = newest,
+            Sentence = phase == CapturePhase.Waiting ? _afterwards ?? CaptureSentence.Waiting : CaptureSentence.StoodDown,
         };
         _outbox.Progress(_progress);
     }

@@ -1,4 +1,5 @@
 using Handspun.Capture.Finishing;
+using Handspun.Capture.Progress;
 using Handspun.Gauges.Listening;
 using Handspun.Gauges.Readings;
 using Handspun.Jobs.Records;
@@ -28,6 +29,9 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
     /// <summary>What the readings said when they were last looked at; null before.</summary>
     public RunoutResult? SoFar => _result;
 
+    /// <summary>Whether the shaft was turning when it was last looked at.</summary>
+    public bool IsTurning { get; set; }
+
     /// <summary>Whether the shaft has been seen to turn; a capture that was started by hand may begin before that.</summary>
     public bool HasTurned { get; set; }
 
@@ -36,7 +40,7 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
 
     public bool GaugeGap { get; set; }
 
-    public double ReadingsPerSecond => Readings < 2 || Newest <= From ? 0 : (Readings - 1) / (_seconds[^1] - _seconds[0]);
+    private double ReadingsPerSecond => Readings < 2 || Newest <= From ? 0 : (Readings - 1) / (_seconds[^1] - _seconds[0]);
 
     public void Add(Reading reading)
     {
@@ -71,6 +75,25 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
 
         return _result;
     }
+
+    /// <summary>How far the capture has come, by what was last worked out.</summary>
+    public CaptureProgress Report(CapturePhase phase, TimeSpan newest) => new()
+    {
+        Capture = Id,
+        Task = Task,
+        Phase = phase,
+        Started = From,
+        Now = newest,
+        Turns = SoFar?.Turns ?? 0,
+        TurnsPerSecond = SoFar?.TurnsPerSecond ?? 0,
+        Readings = Readings,
+        ReadingsPerTurn = SoFar is { TurnsPerSecond: > 0 and var speed } ? ReadingsPerSecond / speed : 0,
+        Tir = SoFar?.Tir,
+        TirU95 = SoFar?.TirU95,
+        Sentence = phase == CapturePhase.Ended ? CaptureSentence.Ended
+            : GaugeGoneSince is not null ? CaptureSentence.GaugeGone
+            : CaptureSentence.Turning(Task, SoFar, ReadingsPerSecond),
+    };
 
     /// <summary>Ends the capture. The journal is still held; whoever files the record lets it go.</summary>
     public FinishedCapture Finish(CaptureEnding ending, GaugeClock clock) => new()

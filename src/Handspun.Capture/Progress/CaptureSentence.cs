@@ -9,9 +9,17 @@ internal static class CaptureSentence
 {
     private const double FewestReadingsPerTurn = 12;   // fewer, and 3.4 % of the amplitude can hide between two readings: 1 - cos(180°/12)
 
-    public static string Waiting(string? afterwards) => afterwards ?? "Turn the wheel by hand, slowly and evenly. The capture starts by itself.";
+    public static string Waiting => "Turn the wheel by hand, slowly and evenly. The capture starts by itself.";
+
+    public static string Again => "Turn the wheel again for another record; the newest counts.";
 
     public static string Touched => "The shaft moved and stopped. Turn the wheel by hand, slowly and evenly.";
+
+    public static string GaugeGone => "The gauge is gone: plug it in again and keep turning.";
+
+    public static string Ended => "Enough. Stop turning.";
+
+    public static string StoodDown => "The point was let go.";
 
     public static string Turning(BayTask task, RunoutResult? soFar, double readingsPerSecond)
     {
@@ -26,10 +34,8 @@ internal static class CaptureSentence
             return string.Create(CultureInfo.InvariantCulture, $"Turn slower: this gauge needs at least {seconds:0.0} seconds a turn.");
         }
 
-        return string.Create(CultureInfo.InvariantCulture, $"Keep turning: {Math.Min(soFar.Turns, task.TurnsWanted):0.0} of {task.TurnsWanted:0.#} turns.");
+        var seen = string.Create(CultureInfo.InvariantCulture, $"Keep turning: {Math.Min(soFar.Turns, task.TurnsWanted):0.0} of {task.TurnsWanted:0.#} turns");
+        var left = soFar.TurnsPerSecond > 0 ? Math.Ceiling((task.TurnsWanted - soFar.Turns) / soFar.TurnsPerSecond) : 0;
+        return left is > 0 and < 60 ? string.Create(CultureInfo.InvariantCulture, $"{seen}, about {left:0} s to go.") : seen + ".";
     }
-
-    public static string GaugeGone => "The gauge is gone: plug it in again and keep turning.";
-
-    public static string Ended => "Enough. Stop turning.";
 }
