@@ -103,7 +103,7 @@ public sealed class GaugeTroubleTests
         var job = await workshop.OpenJobAsync();
         await workshop.MeasureAsync(job);
         await workshop.TellGaugeAsync("turn");
-        await Until.TrueAsync(async () => (await workshop.GetAsync("api/v1/bay")).GetProperty("progress").GetProperty("turns").GetDouble() > 1.5);
+        await Until.TrueAsync(async () => (await workshop.GetAsync("api/v1/bay")).GetProperty("progress").GetProperty("turns").GetDouble() > 2.2);   // well over one turn, and not yet enough
 
         await workshop.Station.KillAsync();
         await workshop.StartStationAsync();
