@@ -8,7 +8,7 @@ internal static class RunoutAnswer
     /// <summary>Turns below which the whole shaft was not seen; the last hundredth is within the doubt of the angle.</summary>
     public const double FewestTurns = 0.99;
 
-    private const double FewReadings = 24;
+    private const double MostLoss = 0.01;
     private const double LastSeconds = 0.4;
     private const double ManyRejectedShare = 0.05;
 
@@ -87,9 +87,9 @@ internal static class RunoutAnswer
             }
         }
 
-        var knocks = trace.Rejected.Count(left => left.Reason == RejectionReason.Knock) + fit.Weights.Count(weight => weight == 0);
+        var knocks = trace.Rejected.Count(left => left.Reason != RejectionReason.Standing) + fit.Weights.Count(weight => weight == 0);
         Warn(RunoutWarning.FewTurns, fit.TurnsSeen < settings.TurnsWanted - 0.05);
-        Warn(RunoutWarning.FewReadingsPerTurn, fit.Turns.Length / fit.TurnsSeen < FewReadings);
+        Warn(RunoutWarning.FewReadingsPerTurn, SamplingLoss.Of(fit.Turns.Length / fit.TurnsSeen) > MostLoss);
         Warn(RunoutWarning.NoReference, reference == AngleReference.FirstReading);
         Warn(RunoutWarning.ManyRejected, knocks > ManyRejectedShare * fit.Turns.Length);
         Warn(RunoutWarning.CoarseResolution, tir < 10 * trace.Resolution);
