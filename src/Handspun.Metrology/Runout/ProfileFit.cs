@@ -30,6 +30,10 @@ internal sealed record ProfileFit
     /// <summary>Whether index pulses had to be counted anew because some were missed or came twice.</summary>
     public bool IndexRecounted { get; init; }
 
+    /// <summary>Whether every number came out finite; contents that are no measurement at all may keep a fit from it.</summary>
+    public bool IsFinite => double.IsFinite(Sigma) && double.IsFinite(TurnsSeen) && Harmonics > 0
+        && Series.All(double.IsFinite) && Covariance.All(double.IsFinite);
+
     /// <summary>Turns from the first reading of the trace to the last.</summary>
     public double TurnsSeen => Turns.Length == 0 ? 0 : Math.Abs(Turns[^1] - Turns[0]);
 

@@ -8,20 +8,34 @@ internal static class RunoutAnswer
     /// <summary>Turns below which the whole shaft was not seen; the last hundredth is within the doubt of the angle.</summary>
     public const double FewestTurns = 0.99;
 
-    private const double FewReadings = 24;
+    private const double MostLoss = 0.01;
+    private const double LastSeconds = 0.4;
     private const double ManyRejectedShare = 0.05;
 
     /// <summary>The answer when no whole turn was seen.</summary>
-    public static RunoutResult TooShort(int readings, Trace trace, double turns) => new()
+    /// <param name="capture">The capture.</param>
+    /// <param name="trace">What of it moves.</param>
+    /// <param name="turns">Turns that were seen, roughly; 1 or more where the readings rise and fall and nothing repeats.</param>
+    public static RunoutResult TooShort(RotationCapture capture, Trace trace, double turns)
     {
-        Status = RunoutStatus.TooShort,
-        Readings = readings,
-        Turns = turns,
-        Rejected = trace.Rejected,
-        Missing = turns == 0
-            ? "The readings do not move: with the plunger on the shaft, turn it by hand at least one whole turn."
-            : $"About {turns:0.0} of a turn was seen: keep turning the same way until at least one whole turn is through.",
-    };
+        const double most = 0.95;
+        var seen = Math.Min(turns, most);
+        var length = trace.Seconds.Length > 1 ? trace.Seconds[^1] - trace.Seconds[0] : 0;
+        return new()
+        {
+            Status = RunoutStatus.TooShort,
+            Readings = capture.Seconds.Length,
+            Turns = seen,
+            TurnsPerSecond = seen > 0 && length > 0 && !Stands(capture, trace) ? seen / length : 0,
+            Rejected = trace.Rejected,
+            Missing = turns switch
+            {
+                0 => "The readings do not move: with the plunger on the shaft, turn it by hand at least one whole turn.",
+                < 1.3 => $"About {seen:0.0} of a turn was seen: keep turning the same way until at least one whole turn is through.",
+                _ => "The readings rise and fall, but no whole turn comes back: check that the stand is tight, and turn one way for two turns or more.",
+            },
+        };
+    }
 
     /// <summary>The answer when at least one whole turn was seen.</summary>
     public static RunoutResult Measured(RotationCapture capture, GaugeTraits gauge, RunoutSettings settings, Trace trace, ProfileFit fit)
@@ -73,9 +87,9 @@ internal static class RunoutAnswer
             }
         }
 
-        var knocks = trace.Rejected.Count(left => left.Reason == RejectionReason.Knock) + fit.Weights.Count(weight => weight == 0);
+        var knocks = trace.Rejected.Count(left => left.Reason != RejectionReason.Standing) + fit.Weights.Count(weight => weight == 0);
         Warn(RunoutWarning.FewTurns, fit.TurnsSeen < settings.TurnsWanted - 0.05);
-        Warn(RunoutWarning.FewReadingsPerTurn, fit.Turns.Length / fit.TurnsSeen < FewReadings);
+        Warn(RunoutWarning.FewReadingsPerTurn, SamplingLoss.Of(fit.Turns.Length / fit.TurnsSeen) > MostLoss);
         Warn(RunoutWarning.NoReference, reference == AngleReference.FirstReading);
         Warn(RunoutWarning.ManyRejected, knocks > ManyRejectedShare * fit.Turns.Length);
         Warn(RunoutWarning.CoarseResolution, tir < 10 * trace.Resolution);
@@ -129,16 +143,17 @@ internal static class RunoutAnswer
         return drifts;
     }
 
+    private static bool Stands(RotationCapture capture, Trace trace) => capture.Seconds.Span[^1] - trace.Seconds[^1] > LastSeconds;
+
     private static double Speed(RotationCapture capture, Trace trace, ProfileFit fit)
     {
-        const double last = 0.4;
-        var end = trace.Seconds[^1];
-        if (capture.Seconds.Span[^1] - end > last)
+        if (Stands(capture, trace))
         {
             return 0;
         }
 
-        var begin = Math.Max(trace.Seconds[0], end - last);
+        var end = trace.Seconds[^1];
+        var begin = Math.Max(trace.Seconds[0], end - LastSeconds);
         return Math.Max(0, (fit.TurnsAt(end) - fit.TurnsAt(begin)) / Math.Max(1e-6, end - begin));
     }
 }

@@ -18,16 +18,16 @@ public static class RunoutMethod
         }
 
         var trace = Trace.Of(capture.Seconds.Span, capture.Millimetres.Span, gauge.Resolution.Millimetres);
-        if (trace.Seconds.Length < CaptureCheck.FewestReadings)
+        if (trace.Seconds.Length < CaptureCheck.FewestReadings || trace.Seconds[^1] <= trace.Seconds[0])
         {
-            return RunoutAnswer.TooShort(readings, trace, 0);
+            return RunoutAnswer.TooShort(capture, trace, 0);
         }
 
         var found = capture.EncoderSeconds.Length > 1
             ? EncoderSearch.Find(trace, capture)
             : AngleSearch.Find(trace, capture);
-        return found.Fit is { } fit && fit.TurnsSeen >= RunoutAnswer.FewestTurns
+        return found.Fit is { IsFinite: true } fit && fit.TurnsSeen >= RunoutAnswer.FewestTurns
             ? RunoutAnswer.Measured(capture, gauge, settings, trace, fit)
-            : RunoutAnswer.TooShort(readings, trace, found.TurnsSeen);
+            : RunoutAnswer.TooShort(capture, trace, found.TurnsSeen);
     }
 }

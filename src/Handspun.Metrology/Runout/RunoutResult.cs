@@ -39,6 +39,9 @@ public enum RejectionReason
 
     /// <summary>The shaft was not turning: before the hand moved, or after it stopped.</summary>
     Standing,
+
+    /// <summary>The gauge repeated an old value while the shaft moved on.</summary>
+    Stuck,
 }
 
 /// <summary>A reading that was left out.</summary>

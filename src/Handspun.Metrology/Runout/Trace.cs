@@ -43,6 +43,8 @@ internal sealed class Trace
         var wild = Knocks.Find(millimetres, noise);
         var (from, to) = Standing.Trim(millimetres, wild, Math.Max(3.5 * noise, 1.2 * resolution));
 
+        var stuck = StuckReadings.Find(millimetres, 3 * resolution + 6 * noise);
+
         List<int> places = [];
         List<RejectedReading> rejected = [];
         for (var i = 0; i < millimetres.Length; i++)
@@ -54,6 +56,10 @@ internal sealed class Trace
             else if (wild[i])
             {
                 rejected.Add(new(i, RejectionReason.Knock));
+            }
+            else if (stuck[i])
+            {
+                rejected.Add(new(i, RejectionReason.Stuck));
             }
             else
             {

@@ -62,6 +62,18 @@ public class RunoutMethodTests
     }
 
     [Fact]
+    public void Readings_ThatTheGaugeRepeated_AreLeftOut()
+    {
+        var simulated = Captures.Usual(7, AngleAid.IndexEachTurn);
+        var first = Enumerable.Range(100, 150).MaxBy(i => Math.Abs(simulated.Millimetres[i + 10] - simulated.Millimetres[i]));
+        Array.Fill(simulated.Millimetres, simulated.Millimetres[first], first, 10);
+        var result = Captures.Measure(simulated.ToCapture());
+
+        Assert.Contains(new RejectedReading(first + 5, RejectionReason.Stuck), result.Rejected);
+        Assert.Equal(simulated.TrueTirMillimetres, result.Tir!.Value.Millimetres, 0.001);
+    }
+
+    [Fact]
     public void HighSpot_WithAnEncoder_IsWhereTheShaftIsHighest()
     {
         var simulated = Captures.Usual(6, new AngleAid { EncoderSteps = 1000 });
@@ -216,6 +228,88 @@ public class RunoutMethodTests
         Assert.DoesNotContain(RunoutWarning.TurnCountAmbiguous, result.Warnings);
         Assert.Equal(3.5, result.Turns, 0.2);
         Assert.True(result.Eccentricity!.Value.Millimetres < 0.003);
+    }
+
+    [Fact]
+    public void Shaft_WithTwoLobesAndMarks_IsCountedByTheMarks()
+    {
+        for (var seed = 1; seed < 8; seed++)
+        {
+            var simulated = CaptureSimulation.Run(
+                new ShaftShape([new(2, 0.04, 30), new(1, 0.0005, 0)]),
+                HandTurn.Create(seed, 4.2, 0.5), new Indicator(), seed, 1, 1, new AngleAid { Marks = true });
+            var result = Captures.Measure(simulated.ToCapture());
+
+            Assert.Equal(4.2, result.Turns, 0.6);
+            Assert.Equal(AngleReference.Mark, result.Reference);
+            Assert.DoesNotContain(RunoutWarning.TurnCountAmbiguous, result.Warnings);
+        }
+    }
+
+    [Fact]
+    public void HighSpot_WithAnIndex_IsMostlyWithinFifteenDegrees()
+    {
+        var near = Enumerable.Range(0, 40).Count(seed =>
+        {
+            var simulated = Captures.Usual(seed, AngleAid.IndexEachTurn);
+            var off = Captures.Measure(simulated.ToCapture()).HighSpot!.Value.Degrees - simulated.TrueHighSpotDegrees;
+            return Math.Abs(off - 360 * Math.Round(off / 360)) < 15;
+        });
+
+        Assert.InRange(near, 36, 40);
+    }
+
+    // The pulse comes from the rear wheel, the shaft turns 2.81 times as often.
+    [Fact]
+    public void HighSpot_WithAnIndexAtAnotherWheel_CountsFromTheFirstPulse()
+    {
+        var simulated = Captures.Usual(4, new AngleAid { TurnsPerIndex = 2.81 }, turns: 7);
+        var result = Captures.Measure(simulated.ToCapture(turnsPerIndex: 2.81));
+        var off = result.HighSpot!.Value.Degrees - simulated.TrueHighSpotDegrees;
+
+        Assert.Equal(AngleReference.Index, result.Reference);
+        Assert.Equal(0, off - 360 * Math.Round(off / 360), 15.0);
+        Assert.Equal(7, result.Turns, 0.25);
+    }
+
+    // Pressed for an answer before the hand is done: turns and speed are those of the part that is there.
+    [Fact]
+    public void Speed_WhileTheHandStillTurns_IsThatOfTheLastMoments()
+    {
+        var simulated = Captures.Usual(8, AngleAid.IndexEachTurn, turns: 5);
+        var part = Array.FindIndex(simulated.Seconds, at => at > 6);
+        var result = Captures.Measure(simulated.ToCapture() with
+        {
+            Seconds = simulated.Seconds.AsMemory(0, part),
+            Millimetres = simulated.Millimetres.AsMemory(0, part),
+            IndexSeconds = simulated.IndexSeconds.Where(at => at < simulated.Seconds[part]).ToArray(),
+        });
+        var back = part - 20;   // 0.4 s at 50 Hz
+        var speed = (simulated.TrueDegrees[part - 1] - simulated.TrueDegrees[back]) / 360 / (simulated.Seconds[part - 1] - simulated.Seconds[back]);
+
+        Assert.Equal(speed, result.TurnsPerSecond, 0.15);
+        Assert.Equal((simulated.TrueDegrees[part - 1] - simulated.TrueDegrees[0]) / 360, result.Turns, 0.3);
+    }
+
+    [Fact]
+    public void RunoutByTurn_OfAWholeCapture_IsOneForEachTurnAndAlike()
+    {
+        var simulated = Captures.Usual(9, AngleAid.IndexEachTurn, turns: 4.5);
+        var result = Captures.Measure(simulated.ToCapture());
+
+        Assert.Equal(4, result.TirByTurnMillimetres.Count);
+        Assert.All(result.TirByTurnMillimetres, runout => Assert.Equal(simulated.TrueTirMillimetres, runout, 0.003));
+        Assert.DoesNotContain(RunoutWarning.TurnsDisagree, result.Warnings);
+    }
+
+    [Fact]
+    public void Drift_OfTheStand_IsTakenOutAndShown()
+    {
+        var simulated = Captures.Usual(10, AngleAid.IndexEachTurn, new Indicator { DriftMicrometres = 12 }, turns: 5);
+        var result = Captures.Measure(simulated.ToCapture());
+
+        Assert.Equal(simulated.TrueTirMillimetres, result.Tir!.Value.Millimetres, 0.002);
+        Assert.Equal(0.012 * 0.8, result.DriftMillimetres[^1] - result.DriftMillimetres[0], 0.003);
     }
 
     private static double[] Changed(ReadOnlyMemory<double> values, int at, double value)

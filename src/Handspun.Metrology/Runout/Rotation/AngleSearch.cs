@@ -34,10 +34,23 @@ internal static class AngleSearch
     public static AngleFound Find(Trace trace, RotationCapture capture)
     {
         var free = ReversalStarts.All(trace.Millimetres, trace.Noise);
+        if (capture.IndexSeconds.IsEmpty)
+        {
+            return Find(trace, Marks(trace, capture, free), free);
+        }
+
         var counted = IndexPulses.Count(capture.IndexSeconds.Span, capture.TurnsPerIndex, trace);
         var recounted = IndexPulses.Recount(counted, capture.TurnsPerIndex, trace.Seconds, free);
         var found = Find(trace, recounted ?? counted, free);
         return found with { Fit = found.Fit is null ? null : found.Fit with { IndexRecounted = recounted is not null } };
+    }
+
+    // Calls of the mark count turns only where they agree with the readings; a call may be left out, or come for another reason.
+    private static List<AngleAnchor> Marks(Trace trace, RotationCapture capture, List<TurnStart> free)
+    {
+        var calls = IndexPulses.CountMarks(capture.MarkSeconds.Span, trace);
+        var counted = IndexPulses.Recount(calls, 1, trace.Seconds, free) ?? calls;
+        return counted.Count > 1 && free.Any(start => IndexStarts.Bend(start, trace.Seconds, counted) is not null) ? counted : [];
     }
 
     private static AngleFound Find(Trace trace, List<AngleAnchor> anchors, List<TurnStart> free)
@@ -57,6 +70,12 @@ internal static class AngleSearch
         }
 
         static double Cost(JointFit fit, TurnStart start) => fit.Criterion + HighsCost * Math.Max(0, start.HighsPerTurn - 1);
+        tried.RemoveAll(one => !double.IsFinite(one.Fit.Criterion));
+        if (tried.Count == 0)
+        {
+            return new(null, RoughTurns(trace));
+        }
+
         Dwell.Shares(sampleGrid.Seconds, tried.MinBy(one => Cost(one.Fit, one.Start)).Fit.Turns()).CopyTo(sampleGrid.Shares, 0);
         var least = tried.Min(one => Cost(one.Fit, one.Start));
         var (best, chosen) = tried

@@ -7,32 +7,19 @@ internal static class IndexPulses
 {
     // A pulse is a narrow slot in a disc and a few milliseconds of travel through the machine.
     private const double DoubtTurns = 0.003;
+    // A call comes about a twentieth of a second early or late (from memory of reaction to a foreseen event).
+    private const double CallDoubtTurns = 0.04;
     private const double BounceSeconds = 0.02;
     private const double Agrees = 0.2;
     private const double Clear = 0.12;
 
     /// <summary>The pulses within the trace, counted one after the other; a contact that bounces counts once.</summary>
-    public static List<AngleAnchor> Count(ReadOnlySpan<double> seconds, double turnsPerIndex, Trace trace)
-    {
-        List<AngleAnchor> anchors = [];
-        var (number, before) = (-1, double.NegativeInfinity);
-        foreach (var time in seconds)
-        {
-            if (time - before < BounceSeconds)
-            {
-                continue;
-            }
+    public static List<AngleAnchor> Count(ReadOnlySpan<double> seconds, double turnsPerIndex, Trace trace) =>
+        Number(seconds, turnsPerIndex, trace, DoubtTurns);
 
-            number++;
-            before = time;
-            if (time >= trace.Seconds[0] && time <= trace.Seconds[^1])
-            {
-                anchors.Add(new(time, number * turnsPerIndex, DoubtTurns));
-            }
-        }
-
-        return anchors;
-    }
+    /// <summary>The calls of the reference mark within the trace, one a turn.</summary>
+    public static List<AngleAnchor> CountMarks(ReadOnlySpan<double> seconds, Trace trace) =>
+        Number(seconds, 1, trace, CallDoubtTurns);
 
     /// <summary>
     /// The pulses counted anew where the readings clearly show that some are missing or too many; null where the plain
@@ -79,5 +66,27 @@ internal static class IndexPulses
         }
 
         return renumbered;
+    }
+
+    private static List<AngleAnchor> Number(ReadOnlySpan<double> seconds, double turnsPerIndex, Trace trace, double doubt)
+    {
+        List<AngleAnchor> anchors = [];
+        var (number, before) = (-1, double.NegativeInfinity);
+        foreach (var time in seconds)
+        {
+            if (time - before < BounceSeconds)
+            {
+                continue;
+            }
+
+            number++;
+            before = time;
+            if (time >= trace.Seconds[0] && time <= trace.Seconds[^1])
+            {
+                anchors.Add(new(time, number * turnsPerIndex, doubt));
+            }
+        }
+
+        return anchors;
     }
 }

@@ -91,5 +91,7 @@ internal static class OrderSearch
 
     // A wave needs two readings and some to spare.
     private static int Room(FitGrid grid, double[] turns) =>
-        (int)Math.Clamp(grid.Seconds.Length / Math.Max(turns[^1] - turns[0], 1) / 2.5, 1, Most);
+        turns[^1] - turns[0] is var seen && double.IsFinite(seen)
+            ? (int)Math.Clamp(grid.Seconds.Length / Math.Max(seen, 1) / 2.5, 1, Most)
+            : 1;
 }

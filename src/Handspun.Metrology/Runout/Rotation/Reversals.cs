@@ -17,13 +17,13 @@ internal static class Reversals
             high = millimetres[i] > millimetres[high] ? i : high;
             if (way >= 0 && millimetres[high] - millimetres[i] > threshold)
             {
-                AddUnlessFirst(found, millimetres, high);
+                AddUnlessStart(found, millimetres, high, threshold);
                 (low, way) = (i, -1);
                 high = i;
             }
             else if (way <= 0 && millimetres[i] - millimetres[low] > threshold)
             {
-                AddUnlessFirst(found, millimetres, low);
+                AddUnlessStart(found, millimetres, low, threshold);
                 (high, way) = (i, 1);
                 low = i;
             }
@@ -32,10 +32,10 @@ internal static class Reversals
         return found;
     }
 
-    // The first reading may be an extreme only because the capture begins there.
-    private static void AddUnlessFirst(List<Reversal> found, ReadOnlySpan<double> millimetres, int reading)
+    // Where the capture begins, the readings may only fall or rise, and noise makes that look like a turning point.
+    private static void AddUnlessStart(List<Reversal> found, ReadOnlySpan<double> millimetres, int reading, double threshold)
     {
-        if (reading > 0)
+        if (found.Count > 0 || Math.Abs(millimetres[reading] - millimetres[0]) > 0.3 * threshold)
         {
             found.Add(new(reading, millimetres[reading]));
         }

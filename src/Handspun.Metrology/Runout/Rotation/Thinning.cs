@@ -24,7 +24,7 @@ internal static class Thinning
         for (var first = 0; first < seconds.Length;)
         {
             var (time, sum, count) = (0.0, 0.0, 0);
-            for (var i = first; i < seconds.Length && count < group && seconds[i] - seconds[first] < gap; i++)
+            for (var i = first; i < seconds.Length && count < group && (count == 0 || seconds[i] - seconds[first] < gap); i++)
             {
                 (time, sum) = (time + seconds[i] - seconds[first], sum + millimetres[i]);
                 count++;
