@@ -1,6 +1,7 @@
 using System.Globalization;
 using Handspun.Capture.Finishing;
 using Handspun.Capture.Progress;
+using Handspun.Gauges.Journal;
 using Handspun.Gauges.Listening;
 using Handspun.Gauges.Readings;
 using Handspun.Jobs.Records;
@@ -119,6 +120,23 @@ public sealed class Bay(
             }
 
             Finish(CaptureEnding.ByHand);
+        }
+    }
+
+    /// <summary>Notes that the reference mark passes the pointer now; angles then count from it.</summary>
+    /// <exception cref="BayRefusalException">No capture runs.</exception>
+    public void MarkNow()
+    {
+        lock (_lock)
+        {
+            if (_run is not { } run)
+            {
+                throw new BayRefusalException("No capture is running: turn the shaft first, and say when the mark passes.");
+            }
+
+            var at = clock.Now;
+            gauges.Find(run.Task.Gauge)!.Journal.AppendEvent(at, JournalEntry.Mark);
+            run.Mark(at);
         }
     }
 

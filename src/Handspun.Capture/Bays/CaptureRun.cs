@@ -12,6 +12,7 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
 {
     private readonly List<double> _seconds = [];
     private readonly List<double> _millimetres = [];
+    private readonly List<double> _marks = [];
     private readonly long _unreadableBefore = gauge.State.Unreadable;
     private RunoutResult? _result;
     private int _measured = -1;
@@ -64,6 +65,9 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
         }
     }
 
+    /// <summary>The reference mark passes the pointer at this moment.</summary>
+    public void Mark(TimeSpan at) => _marks.Add((at - From).TotalSeconds);
+
     /// <summary>Works out what the readings say, unless nothing has come since the last time.</summary>
     public RunoutResult Measure()
     {
@@ -92,7 +96,7 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
         TirU95 = SoFar?.TirU95,
         Sentence = phase == CapturePhase.Ended ? CaptureSentence.Ended
             : GaugeGoneSince is not null ? CaptureSentence.GaugeGone
-            : CaptureSentence.Turning(Task, SoFar, ReadingsPerSecond),
+            : CaptureSentence.Turning(Task, SoFar, ReadingsPerSecond, _marks.Count),
     };
 
     /// <summary>Ends the capture. The journal is still held; whoever files the record lets it go.</summary>
@@ -115,5 +119,5 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
     /// <summary>Drops the capture: it was no more than a touch.</summary>
     public void Drop() => journalHold.Dispose();
 
-    private RotationCapture Capture() => new() { Seconds = _seconds.ToArray(), Millimetres = _millimetres.ToArray() };
+    private RotationCapture Capture() => new() { Seconds = _seconds.ToArray(), Millimetres = _millimetres.ToArray(), MarkSeconds = _marks.ToArray() };
 }

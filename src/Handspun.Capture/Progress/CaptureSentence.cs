@@ -21,7 +21,7 @@ internal static class CaptureSentence
 
     public static string StoodDown => "The point was let go.";
 
-    public static string Turning(BayTask task, RunoutResult? soFar, double readingsPerSecond)
+    public static string Turning(BayTask task, RunoutResult? soFar, double readingsPerSecond, int marks)
     {
         if (soFar is null || soFar.Turns <= 0)
         {
@@ -36,6 +36,12 @@ internal static class CaptureSentence
 
         var seen = string.Create(CultureInfo.InvariantCulture, $"Keep turning: {Math.Min(soFar.Turns, task.TurnsWanted):0.0} of {task.TurnsWanted:0.#} turns");
         var left = soFar.TurnsPerSecond > 0 ? Math.Ceiling((task.TurnsWanted - soFar.Turns) / soFar.TurnsPerSecond) : 0;
-        return left is > 0 and < 60 ? string.Create(CultureInfo.InvariantCulture, $"{seen}, about {left:0} s to go.") : seen + ".";
+        var going = left is > 0 and < 60 ? string.Create(CultureInfo.InvariantCulture, $"{seen}, about {left:0} s to go.") : seen + ".";
+        return marks switch
+        {
+            0 => going,
+            1 => going + " The mark is noted.",
+            _ => string.Create(CultureInfo.InvariantCulture, $"{going} The mark is noted {marks} times."),
+        };
     }
 }

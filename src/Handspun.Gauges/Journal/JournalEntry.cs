@@ -10,6 +10,9 @@ public abstract record JournalEntry(TimeSpan At)
     /// <summary>The port was lost.</summary>
     public const string LinkLost = "link-lost";
 
+    /// <summary>The mechanic said that the reference mark passes the pointer.</summary>
+    public const string Mark = "mark";
+
     /// <summary>The capture ended here; the detail says why.</summary>
     public const string CaptureEnded = "end";
 

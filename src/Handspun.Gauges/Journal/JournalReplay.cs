@@ -6,10 +6,11 @@ namespace Handspun.Gauges.Journal;
 /// <summary>The readings of a journal, decoded again from its bytes.</summary>
 /// <param name="Header">What the journal is of.</param>
 /// <param name="Readings">The readings of the capture, lead-in left out.</param>
+/// <param name="Marks">When the reference mark passed the pointer, by the mechanic's word.</param>
 /// <param name="Unreadable">Frames of the capture that held no reading.</param>
 /// <param name="Torn">Whether the last line was torn off.</param>
 /// <param name="Ended">Why the capture ended; null where the journal does not say.</param>
-public sealed record JournalReplay(JournalHeader Header, IReadOnlyList<Reading> Readings, long Unreadable, bool Torn, string? Ended)
+public sealed record JournalReplay(JournalHeader Header, IReadOnlyList<Reading> Readings, IReadOnlyList<TimeSpan> Marks, long Unreadable, bool Torn, string? Ended)
 {
     /// <summary>Decodes a journal with the profile that stands in it.</summary>
     /// <exception cref="JournalException">The journal cannot be read.</exception>
@@ -21,6 +22,7 @@ public sealed record JournalReplay(JournalHeader Header, IReadOnlyList<Reading> 
         var decoder = new EntryDecoder(profile);
         var from = journal.Header.From ?? TimeSpan.MinValue;
         var readings = new List<Reading>();
+        var marks = new List<TimeSpan>();
         var unreadable = 0L;
         string? ended = null;
         foreach (var entry in journal.Entries())
@@ -34,6 +36,7 @@ public sealed record JournalReplay(JournalHeader Header, IReadOnlyList<Reading> 
             else
             {
                 unreadable += decoder.Unreadable - before;
+                marks.AddRange(entry is JournalEntry.Event { Name: JournalEntry.Mark } ? [entry.At] : Array.Empty<TimeSpan>());
             }
 
             if (entry is JournalEntry.Event { Name: JournalEntry.CaptureEnded } end)
@@ -42,6 +45,6 @@ public sealed record JournalReplay(JournalHeader Header, IReadOnlyList<Reading> 
             }
         }
 
-        return new(journal.Header, readings, unreadable, journal.Torn, ended);
+        return new(journal.Header, readings, marks, unreadable, journal.Torn, ended);
     }
 }

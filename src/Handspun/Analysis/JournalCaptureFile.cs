@@ -28,6 +28,7 @@ internal static class JournalCaptureFile
                 {
                     Seconds = replay.Readings.Select(reading => reading.At.TotalSeconds).ToArray(),
                     Millimetres = replay.Readings.Select(reading => reading.Millimetres).ToArray(),
+                    MarkSeconds = replay.Marks.Select(mark => mark.TotalSeconds).ToArray(),
                 },
                 RecordMaking.TraitsOf(ProfileReader.Read(replay.Header.Profile, replay.Header.ProfileText)));
         }

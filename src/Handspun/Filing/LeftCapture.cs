@@ -32,7 +32,8 @@ internal sealed class LeftCapture(CaptureNote note, string journals)
         var head = JournalReader.HeadOf(Segments[0]);
         var profile = ProfileReader.Read(head.Profile, head.ProfileText);
         new JournalCut { Segments = Segments, From = from, Ending = RecordCodes.Of(CaptureEnding.StationStopped), Header = head }.WriteTo(journal);
-        var readings = JournalReplay.Read(journal).Readings;
+        var replay = JournalReplay.Read(journal);
+        var readings = replay.Readings;
         if (readings.Count == 0 || !GaugePort.TryParse(head.Port, out var port))
         {
             return null;
@@ -42,6 +43,7 @@ internal sealed class LeftCapture(CaptureNote note, string journals)
         {
             Seconds = readings.Select(reading => (reading.At - from).TotalSeconds).ToArray(),
             Millimetres = readings.Select(reading => reading.Millimetres).ToArray(),
+            MarkSeconds = replay.Marks.Select(mark => (mark - from).TotalSeconds).ToArray(),
         };
         return new FinishedCapture
         {

@@ -26,6 +26,11 @@ internal static class BayCalls
             bayAtWork.StartNow();
             return desk.DescribeAsync(cancellation);
         });
+        bay.MapPost("/mark", (Bay bayAtWork, BayDesk desk, CancellationToken cancellation) =>
+        {
+            bayAtWork.MarkNow();
+            return desk.DescribeAsync(cancellation);
+        });
         bay.MapPost("/finish", (Bay bayAtWork, BayDesk desk, CancellationToken cancellation) =>
         {
             bayAtWork.FinishNow();

@@ -100,6 +100,35 @@ public sealed class BayTests
     }
 
     [Fact]
+    public async Task Mark_SaidWhileTurning_IsWhereTheAnglesCountFrom()
+    {
+        await using var bench = new BayBench();
+        await bench.ConnectAsync();
+        bench.Bay.Assign(BayBench.Point);
+        var hand = HandTurn.Create(seed: 8, turns: 3.8, turnsPerSecond: 0.5);
+        var marked = 1;
+
+        // The mark is at 0.4 of a turn from where the shaft stood; it is called out from the second time that it passes.
+        await bench.TurnAsync(Shaft, hand, standAfter: 1, at: t =>
+        {
+            if (hand.TurnsAt(t) >= marked + 0.4 && bench.Bay.View.Progress?.Phase == CapturePhase.Turning)
+            {
+                marked++;
+                bench.Bay.MarkNow();
+            }
+        });
+        await BayBench.UntilAsync(() => bench.Seen.Finished.Count == 1);
+
+        var result = bench.Seen.Finished[0].Result;
+        Assert.Equal(AngleReference.Mark, result.Reference);
+        Assert.Equal(2, bench.Seen.Finished[0].Readings.MarkSeconds.Length);
+        var expected = Shaft.HighSpotDegrees - 0.4 * 360;
+        var off = Math.IEEERemainder(result.HighSpot!.Value.Degrees - expected, 360);
+        Assert.InRange(off, -result.HighSpotU95Degrees!.Value - 5, result.HighSpotU95Degrees.Value + 5);
+        Assert.Contains(bench.Seen.Progress, progress => progress.Sentence.EndsWith("The mark is noted 2 times.", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task View_InTheMiddleOfACapture_HoldsItsTrace()
     {
         await using var bench = new BayBench();
