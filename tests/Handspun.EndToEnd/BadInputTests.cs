@@ -130,6 +130,19 @@ public sealed class BadInputTests
     }
 
     [Fact]
+    public async Task Station_DescribesItsCallsAndItsTopics()
+    {
+        await using var workshop = new Workshop();
+        await workshop.StartStationAsync();
+
+        var calls = await workshop.GetAsync("api/v1/openapi.json");
+        var topics = await workshop.GetAsync("api/v1/asyncapi.json");
+
+        Assert.True(calls.GetProperty("paths").TryGetProperty("/api/v1/bay/point", out _));
+        Assert.True(topics.GetProperty("channels").TryGetProperty("result", out _));
+    }
+
+    [Fact]
     public async Task ForeignPages_CannotTellTheStationAnything()
     {
         await using var workshop = new Workshop();

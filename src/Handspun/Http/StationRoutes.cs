@@ -7,6 +7,7 @@ internal static class StationRoutes
     public static void MapStation(this IEndpointRouteBuilder routes)
     {
         routes.MapPages();
+        routes.MapDocuments();
         var calls = routes.MapGroup("/api/v1");
         calls.MapBay();
         calls.MapJobs();

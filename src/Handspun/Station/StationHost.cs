@@ -97,6 +97,7 @@ internal static class StationHost
     private static void AddPages(IServiceCollection services)
     {
         services.AddRazorComponents();
+        services.AddOpenApi("v1");
         services.AddProblemDetails().AddExceptionHandler<SentenceForExceptions>();
         services.Configure<RouteHandlerOptions>(routes => routes.ThrowOnBadRequest = true);   // so that a bad body gets a sentence too
         services.ConfigureHttpJsonOptions(json => WireJson.Configure(json.SerializerOptions));

@@ -19,6 +19,24 @@ public sealed class WireContractTests
 {
     private static readonly GaugeName Pinion = GaugeName.Parse("pinion");
 
+    [Theory]
+    [InlineData("readings", typeof(ReadingsMessage))]
+    [InlineData("state", typeof(GaugeStateMessage))]
+    [InlineData("progress", typeof(ProgressMessage))]
+    [InlineData("result", typeof(ResultMessage))]
+    public void AsyncApi_DescribesEveryKeyOfEveryMessage(string channel, Type message)
+    {
+        using var stream = typeof(Topics).Assembly.GetManifestResourceStream("asyncapi.json")!;
+        var document = JsonDocument.Parse(stream).RootElement;
+
+        var described = document.GetProperty("components").GetProperty("messages").GetProperty(channel).GetProperty("payload").GetProperty("properties").EnumerateObject().Select(property => property.Name);
+
+        Assert.Equal(message.GetProperties().Select(property => JsonNamingPolicy.SnakeCaseLower.ConvertName(property.Name)), described);
+        var address = document.GetProperty("channels").GetProperty(channel).GetProperty("address").GetString()!;
+        string[] topics = [Topics.Readings(Pinion), Topics.State(Pinion), Topics.Progress("c1"), Topics.Result("2026-0001", "pinion-runout")];
+        Assert.Contains(address.Replace("{gauge}", "pinion", StringComparison.Ordinal).Replace("{capture}", "c1", StringComparison.Ordinal).Replace("{job}", "2026-0001", StringComparison.Ordinal).Replace("{point}", "pinion-runout", StringComparison.Ordinal), topics);
+    }
+
     [Fact]
     public void Topics_AreWhatSubscribersRelyOn()
     {
