@@ -24,18 +24,16 @@ internal sealed class BayDesk(
     ILogger<BayDesk> logger)
 {
     /// <summary>Gives the bay a point of a job.</summary>
-    /// <param name="job">The job's number.</param>
-    /// <param name="point">The point's name in data.</param>
-    /// <param name="gauge">The gauge; null takes the only one.</param>
+    /// <param name="wish">What is to be measured, and with what.</param>
     /// <param name="cautionsRead">Whether somebody says now that the cautions were read and followed.</param>
     /// <param name="cancellationToken">Stops waiting.</param>
     /// <exception cref="JobNotFoundException">There is no such job or point.</exception>
     /// <exception cref="BayRefusalException">The cautions were not read, or there is no such gauge.</exception>
-    public async Task AssignAsync(string job, string point, string? gauge, bool cautionsRead, CancellationToken cancellationToken)
+    public async Task AssignAsync(BayWish wish, bool cautionsRead, CancellationToken cancellationToken)
     {
-        var found = await store.FindAsync(job, cancellationToken) ?? throw JobNotFoundException.Job(job);
-        var place = found.Points.Find(p => p.Code == point) ?? throw JobNotFoundException.Point(job, point);
-        var name = PickGauge(gauge);
+        var found = await store.FindAsync(wish.Job, cancellationToken) ?? throw JobNotFoundException.Job(wish.Job);
+        var place = found.Points.Find(p => p.Code == wish.Point) ?? throw JobNotFoundException.Point(wish.Job, wish.Point);
+        var name = PickGauge(wish.Gauge);
         if (found.CautionsReadAt is null)
         {
             if (!cautionsRead)
@@ -43,11 +41,11 @@ internal sealed class BayDesk(
                 throw new BayRefusalException("Before the first spin of a job, read its cautions and say so (cautions_read: true). " + string.Join(" ", RunoutCautions.Sentences));
             }
 
-            await store.CautionsReadAsync(job, cancellationToken);
+            await store.CautionsReadAsync(wish.Job, cancellationToken);
         }
 
-        bay.Assign(TaskOf(found, place, name));
-        await KeepAsync(new KeptTask(job, point, name.ToString()), cancellationToken);
+        bay.Assign(TaskOf(found, place, name, wish.TurnsWanted));
+        await KeepAsync(wish with { Gauge = name.ToString() }, cancellationToken);
     }
 
     /// <summary>Lets the bay's point go.</summary>
@@ -62,7 +60,7 @@ internal sealed class BayDesk(
     {
         if (bay.View is { Task: { } task, Progress.Phase: not CapturePhase.Turning } && task.Job == job && task.Point == point)
         {
-            await AssignAsync(job, point, task.Gauge.ToString(), cautionsRead: false, cancellationToken);
+            await AssignAsync(new BayWish(job, point, task.Gauge.ToString(), task.TurnsWanted), cautionsRead: false, cancellationToken);
         }
     }
 
@@ -72,9 +70,9 @@ internal sealed class BayDesk(
         try
         {
             if (File.Exists(options.Data.Bay)
-                && JsonSerializer.Deserialize<KeptTask>(await File.ReadAllTextAsync(options.Data.Bay, cancellationToken)) is { } kept)
+                && JsonSerializer.Deserialize<BayWish>(await File.ReadAllTextAsync(options.Data.Bay, cancellationToken)) is { } kept)
             {
-                await AssignAsync(kept.Job, kept.Point, kept.Gauge, cautionsRead: false, cancellationToken);
+                await AssignAsync(kept, cautionsRead: false, cancellationToken);
             }
         }
         catch (Exception e) when (e is JsonException or JobNotFoundException or BayRefusalException)
@@ -125,7 +123,7 @@ internal sealed class BayDesk(
         };
     }
 
-    private static BayTask TaskOf(Job job, JobPoint point, GaugeName gauge) => new()
+    private static BayTask TaskOf(Job job, JobPoint point, GaugeName gauge, double turnsWanted) => new()
     {
         Job = job.Number,
         JobTitle = job.Title,
@@ -134,10 +132,9 @@ internal sealed class BayDesk(
         PointTitle = point.Title,
         Gauge = gauge,
         Limit = point.Limit,
+        TurnsWanted = turnsWanted,
     };
 
-    private Task KeepAsync(KeptTask? task, CancellationToken cancellationToken) =>
+    private Task KeepAsync(BayWish? task, CancellationToken cancellationToken) =>
         File.WriteAllTextAsync(options.Data.Bay, JsonSerializer.Serialize(task), cancellationToken);
-
-    private sealed record KeptTask(string Job, string Point, string Gauge);
 }

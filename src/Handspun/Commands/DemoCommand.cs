@@ -117,7 +117,7 @@ internal static class DemoCommand
         patience.CancelAfter(Patience);
         try
         {
-            await services.GetRequiredService<BayDesk>().AssignAsync(job.Number, point, null, cautionsRead: true, patience.Token);
+            await services.GetRequiredService<BayDesk>().AssignAsync(new BayWish(job.Number, point), cautionsRead: true, patience.Token);
             await UntilAsync(() => ValueTask.FromResult(gauges.All.Single().State.Condition == GaugeCondition.Reading), patience.Token);
             var capture = bay.View.Progress!.Capture;
             await gauge.TurnAsync();

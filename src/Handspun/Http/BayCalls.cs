@@ -13,7 +13,7 @@ internal static class BayCalls
         bay.MapGet("", (BayDesk desk, CancellationToken cancellation) => desk.DescribeAsync(cancellation));
         bay.MapPost("/point", async (PointRequest request, BayDesk desk, CancellationToken cancellation) =>
         {
-            await desk.AssignAsync(request.Job, request.Point, request.Gauge, request.CautionsRead, cancellation);
+            await desk.AssignAsync(request.Read(), request.CautionsRead, cancellation);
             return await desk.DescribeAsync(cancellation);
         });
         bay.MapDelete("/point", async (BayDesk desk, CancellationToken cancellation) =>
@@ -38,5 +38,10 @@ internal static class BayCalls
         });
     }
 
-    internal sealed record PointRequest(string Job, string Point, string? Gauge = null, bool CautionsRead = false);
+    internal sealed record PointRequest(string Job, string Point, string? Gauge = null, bool CautionsRead = false, double TurnsWanted = BayWish.UsualTurns)
+    {
+        public BayWish Read() => TurnsWanted is >= BayWish.FewestTurns and <= BayWish.MostTurns
+            ? new(Job, Point, Gauge, TurnsWanted)
+            : throw new RequestSentenceException($"turns_wanted is a number from {BayWish.FewestTurns} to {BayWish.MostTurns}; {BayWish.UsualTurns} is usual.");
+    }
 }
