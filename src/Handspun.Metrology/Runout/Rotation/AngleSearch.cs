@@ -20,7 +20,7 @@ internal static class AngleSearch
     private const double SamplePerTurn = 48;
     private const double MostPerTurn = 96;
     private const int Many = 40_000;
-    private const double Close = 100;
+    private const double Close = 50;
     private const int MostCompared = 2;
     private const double Misfit = 3;
     private static readonly double[] OtherStiffness = [0.001, 0.01, 0.03];
