@@ -201,15 +201,19 @@ internal static class AngleSearch
             Math.Abs(turns[^1] - turns[0]));
     }
 
-    // Without a whole turn every reversal is half a turn, and the ends are a part of one.
+    // Without a whole turn every reversal is taken for half a turn, and the ends for as much of one as a cosine would make.
     private static double RoughTurns(Trace trace)
     {
-        if (trace.Millimetres.Length < 2)
+        var range = trace.Range;
+        var reversals = Reversals.Find(trace.Millimetres, Math.Max(0.3 * range, 4 * trace.Noise));
+        if (reversals.Count == 0)
         {
-            return 0;
+            return 0.25;
         }
 
-        var reversals = Reversals.Find(trace.Millimetres, Math.Max(0.3 * trace.Range, 4 * trace.Noise));
-        return reversals.Count == 0 ? 0.25 : 0.5 * (reversals.Count - 1) + 0.4;
+        double Part(double from, double to) => Math.Acos(1 - 2 * Math.Min(1, Math.Abs(to - from) / range)) / (2 * Math.PI);
+        return Part(trace.Millimetres[0], reversals[0].Millimetres)
+            + 0.5 * (reversals.Count - 1)
+            + Part(reversals[^1].Millimetres, trace.Millimetres[^1]);
     }
 }
