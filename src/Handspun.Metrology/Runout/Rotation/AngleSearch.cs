@@ -16,6 +16,7 @@ internal static class AngleSearch
 {
     private const double KnotsPerTurn = 24;
     private const double ReadingsPerKnot = 1.6;
+    private const double FewestPerTurn = 2.5;
     private const double SampleTurns = 10;
     private const double SamplePerTurn = 48;
     private const double MostPerTurn = 96;
@@ -56,6 +57,9 @@ internal static class AngleSearch
     private static AngleFound Find(Trace trace, List<AngleAnchor> anchors, List<TurnStart> free)
     {
         var starts = Starts(trace, anchors, free);
+
+        // A pulse train that has nothing to do with the shaft may ask for more turns than there are readings.
+        starts.RemoveAll(start => !(start.Turns[^1] - start.Turns[0] < trace.Seconds.Length / FewestPerTurn));
         if (starts.Count == 0)
         {
             return new(null, RoughTurns(trace));
@@ -106,7 +110,7 @@ internal static class AngleSearch
     {
         if (anchors.Count == 0)
         {
-            return free;
+            return [.. free];
         }
 
         List<TurnStart> held = [.. free.Select(start => IndexStarts.Bend(start, trace.Seconds, anchors)).OfType<TurnStart>()];
