@@ -87,11 +87,6 @@ internal sealed record ClassScore
                 var off = result.HighSpot!.Value.Degrees - drawn.Capture.TrueHighSpotDegrees;
                 high.Add(Math.Abs(off - 360 * Math.Round(off / 360)));
             }
-
-            if (Environment.GetEnvironmentVariable("ACCURACY_DETAIL") is { Length: > 0 })
-            {
-                Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {i,3} tir {1000 * truth,6:0.0} err {1000 * (tir.Millimetres - truth),7:0.00} inf {informed[^1],6:0.00} U {uncertainty[^1],6:0.00} {(error > expanded.Millimetres ? '*' : ' ')} turns {turns,5:0.00}/{result.Turns,5:0.00} K {drawn.Shape.Waves.Count}/{result.Profile!.Harmonics.Count} rej {result.Rejected.Count(r => r.Reason == RejectionReason.Knock)} rate {drawn.Indicator.RateHz:0} res {1000 * drawn.Indicator.ResolutionMillimetres:0.0} noise {drawn.Indicator.NoiseMicrometres:0.0} high {(high.Count > 0 ? high[^1] : 0):0.0} amps {string.Join(' ', drawn.Shape.Waves.Select(w => (1000 * w.Millimetres).ToString("0.0", CultureInfo.InvariantCulture)))}"));
-            }
         }
 
         return new ClassScore

@@ -1,11 +1,14 @@
+using System.Globalization;
 using Handspun.Accuracy;
 
-var count = args.Length > 0 ? int.Parse(args[0], System.Globalization.CultureInfo.InvariantCulture) : 60;
-var seed = args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 1;
+// accuracy [captures a class] [seed] [part of a class's name]
+var captures = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : 60;
+var seed = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 1;
 var only = args.Length > 2 ? args[2] : "";
 
+Console.WriteLine("Errors and uncertainties in micrometres; medians unless 90 (percentile) is said.");
 Console.WriteLine(ClassScore.Heading);
 foreach (var kind in CaptureKinds.All.Where(kind => kind.Name.Contains(only, StringComparison.Ordinal)))
 {
-    Console.WriteLine(ClassScore.Of(kind, count, seed).Line);
+    Console.WriteLine(ClassScore.Of(kind, captures, seed).Line);
 }

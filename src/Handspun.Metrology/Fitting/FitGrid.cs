@@ -16,6 +16,8 @@ internal sealed class FitGrid
         }
 
         Range = high - low;
+        var length = seconds[^1] - seconds[0];
+        Course = Array.ConvertAll(seconds, at => length > 0 ? 2 * (at - seconds[0]) / length - 1 : 0);
         Shares = new double[seconds.Length];
         Array.Fill(Shares, 1);
     }
@@ -53,12 +55,8 @@ internal sealed class FitGrid
     /// <summary>Each anchor's four basis values.</summary>
     public double[] AnchorBasis { get; }
 
-    /// <summary>Time from −1 at the first reading to 1 at the last, on which drift is a polynomial.</summary>
-    public double Course(int reading)
-    {
-        var length = Seconds[^1] - Seconds[0];
-        return length > 0 ? 2 * (Seconds[reading] - Seconds[0]) / length - 1 : 0;
-    }
+    /// <summary>Time of each reading from −1 at the first to 1 at the last, on which drift is a polynomial.</summary>
+    public double[] Course { get; }
 
     private (int[] First, double[] Basis) Lay(double[] seconds)
     {

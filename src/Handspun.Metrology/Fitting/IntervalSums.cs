@@ -1,4 +1,6 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 
 namespace Handspun.Metrology.Fitting;
 
@@ -27,15 +29,18 @@ internal sealed class IntervalSums
     /// <summary>Adds the products of <see cref="Row"/> with itself, so much weighted.</summary>
     public void Add(double weight)
     {
-        var row = Row;
-        var sums = _sums;
+        // Both arrays are padded to whole vectors, so no lane is read or written outside them.
+        ref var row = ref MemoryMarshal.GetArrayDataReference(Row);
+        ref var sums = ref MemoryMarshal.GetArrayDataReference(_sums);
         for (var p = 0; p < _size; p++)
         {
-            var scale = new Vector<double>(weight * row[p]);
+            var scale = new Vector<double>(weight * Unsafe.Add(ref row, p));
             var at = p * _stride;
             for (var q = 0; q <= p; q += Vector<double>.Count)
             {
-                (new Vector<double>(sums, at + q) + scale * new Vector<double>(row, q)).CopyTo(sums, at + q);
+                var sum = Vector.FusedMultiplyAdd(
+                    scale, Vector.LoadUnsafe(ref row, (nuint)q), Vector.LoadUnsafe(ref sums, (nuint)(at + q)));
+                sum.StoreUnsafe(ref sums, (nuint)(at + q));
             }
         }
     }

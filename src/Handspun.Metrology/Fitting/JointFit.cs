@@ -108,15 +108,15 @@ internal sealed class JointFit
         Array.Clear(_bandSide);
         for (var i = 0; i < turns.Length; i++)
         {
-            AddAnchor(_grid.First[i], _grid.Basis.AsSpan(4 * i, 4), turns[i], doubt);
+            SplineNormals.AddAnchor(_matrix, _bandSide, _grid.First[i], _grid.Basis.AsSpan(4 * i, 4), turns[i], doubt);
         }
 
         for (var a = 0; a < _grid.Anchors.Count; a++)
         {
-            AddAnchor(_grid.AnchorFirst[a], _grid.AnchorBasis.AsSpan(4 * a, 4), _grid.Anchors[a].Turns, _grid.Anchors[a].Doubt);
+            SplineNormals.AddAnchor(_matrix, _bandSide, _grid.AnchorFirst[a], _grid.AnchorBasis.AsSpan(4 * a, 4), _grid.Anchors[a].Turns, _grid.Anchors[a].Doubt);
         }
 
-        AddPenalty(_spline);
+        SplineNormals.AddPenalty(_matrix, _bandSide, _spline, Smoothness);
         for (var q = 0; q < _matrix.BorderSize; q++)
         {
             _matrix.Corner[q * _matrix.BorderSize + q] = 1;
@@ -224,7 +224,7 @@ internal sealed class JointFit
         var interval = _grid.First[0];
         for (var i = 0; i < Residuals.Length; i++)
         {
-            var (height, slope) = Row(AngleOf(spline, i), _grid.Course(i), series, columns);
+            var (height, slope) = FourierRow.Fill(AngleOf(spline, i), _grid.Course[i], Harmonics, series, columns);
             var residual = _grid.Millimetres[i] - height;
             Residuals[i] = residual;
             var weight = Weights[i] * _grid.Shares[i] * inverse;
@@ -255,37 +255,11 @@ internal sealed class JointFit
             var basis = _grid.AnchorBasis.AsSpan(4 * a, 4);
             var c = spline.AsSpan(_grid.AnchorFirst[a], 4);
             var miss = _grid.Anchors[a].Turns - (basis[0] * c[0] + basis[1] * c[1] + basis[2] * c[2] + basis[3] * c[3]);
-            AddAnchor(_grid.AnchorFirst[a], basis, miss, _grid.Anchors[a].Doubt);
+            SplineNormals.AddAnchor(_matrix, _bandSide, _grid.AnchorFirst[a], basis, miss, _grid.Anchors[a].Doubt);
             objective += miss * miss / (_grid.Anchors[a].Doubt * _grid.Anchors[a].Doubt);
         }
 
-        return objective + AddPenalty(spline) + AddPriors(series);
-    }
-
-    // Height and its slope per turn, and the row of the design.
-    private (double Height, double Slope) Row(double turns, double course, double[] series, Span<double> row)
-    {
-        var (sine, cosine) = Math.SinCos(2 * Math.PI * (turns - Math.Floor(turns)));
-        var (s, c) = (0.0, 1.0);
-        var (height, slope) = (series[0], 0.0);
-        row[0] = 1;
-        for (var k = 1; k <= Harmonics; k++)
-        {
-            (s, c) = (s * cosine + c * sine, c * cosine - s * sine);
-            var (p, q) = (2 * k - 1, 2 * k);
-            (row[p], row[q]) = (c, s);
-            height += series[p] * c + series[q] * s;
-            slope += k * (series[q] * c - series[p] * s);
-        }
-
-        for (var d = 0; d < DriftOrder; d++)
-        {
-            var p = 1 + 2 * Harmonics + d;
-            row[p] = d == 0 ? course : (3 * course * course - 1) / 2;
-            height += series[p] * row[p];
-        }
-
-        return (height, 2 * Math.PI * slope);
+        return objective + SplineNormals.AddPenalty(_matrix, _bandSide, spline, Smoothness) + AddPriors(series);
     }
 
     private double AngleOf(double[] spline, int reading)
@@ -293,41 +267,6 @@ internal sealed class JointFit
         var first = _grid.First[reading];
         var basis = _grid.Basis.AsSpan(4 * reading, 4);
         return basis[0] * spline[first] + basis[1] * spline[first + 1] + basis[2] * spline[first + 2] + basis[3] * spline[first + 3];
-    }
-
-    private void AddAnchor(int first, ReadOnlySpan<double> basis, double miss, double doubt)
-    {
-        var weight = 1 / (doubt * doubt);
-        for (var a = 0; a < 4; a++)
-        {
-            _bandSide[first + a] += weight * basis[a] * miss;
-            for (var d = 0; a + d < 4; d++)
-            {
-                _matrix.Band[4 * (first + a) + d] += weight * basis[a] * basis[a + d];
-            }
-        }
-    }
-
-    private double AddPenalty(double[] spline)
-    {
-        var sum = 0.0;
-        for (var j = 0; j + 2 < spline.Length; j++)
-        {
-            var bend = spline[j] - 2 * spline[j + 1] + spline[j + 2];
-            sum += bend * bend;
-            _bandSide[j] -= Smoothness * bend;
-            _bandSide[j + 1] += 2 * Smoothness * bend;
-            _bandSide[j + 2] -= Smoothness * bend;
-            var band = _matrix.Band.AsSpan(4 * j);
-            band[0] += Smoothness;
-            band[1] -= 2 * Smoothness;
-            band[2] += Smoothness;
-            band[4] += 4 * Smoothness;
-            band[5] -= 2 * Smoothness;
-            band[8] += Smoothness;
-        }
-
-        return Smoothness * sum;
     }
 
     // Weak knowledge that keeps the matrix whole: waves are no larger than the range, drift a few hundredths at most, and
@@ -370,15 +309,7 @@ internal sealed class JointFit
     {
         var length = _spline.Length;
         var inverse = _matrix.InverseBand();
-        var (bends, trace) = (0.0, 0.0);
-        for (var j = 0; j + 2 < length; j++)
-        {
-            var bend = _spline[j] - 2 * _spline[j + 1] + _spline[j + 2];
-            bends += bend * bend;
-            trace += inverse[4 * j] + 4 * inverse[4 * j + 4] + inverse[4 * j + 8]
-                - 4 * inverse[4 * j + 1] - 4 * inverse[4 * j + 5] + 2 * inverse[4 * j + 2];
-        }
-
+        var (bends, trace) = SplineNormals.Bends(_spline, inverse);
         var bound = length - 2 - Smoothness * trace;   // bends that the readings decide
         var smoothness = Smoothness;
         var used = 0.0;

@@ -13,20 +13,28 @@ internal readonly record struct ProfileExtremes(double HighTurns, double LowTurn
     public static ProfileExtremes Of(ReadOnlySpan<double> series, int harmonics, int from = 1)
     {
         var steps = 36 * Math.Max(harmonics, 2);
+        var heights = new double[steps];
+        for (var i = 0; i < steps; i++)
+        {
+            heights[i] = At(series, harmonics, from, (double)i / steps).Height;
+        }
+
+        // Two peaks may be nearly alike, and the scan's best need not be the higher one: each is followed to its top.
         var (high, low) = (0.0, 0.0);
         var (top, bottom) = (double.MinValue, double.MaxValue);
         for (var i = 0; i < steps; i++)
         {
-            var at = (double)i / steps;
-            var height = At(series, harmonics, from, at).Height;
-            (high, top) = height > top ? (at, height) : (high, top);
-            (low, bottom) = height < bottom ? (at, height) : (low, bottom);
+            var (before, here, after) = (heights[(i + steps - 1) % steps], heights[i], heights[(i + 1) % steps]);
+            if ((here >= before && here >= after) || (here <= before && here <= after))
+            {
+                var at = Refine(series, harmonics, from, (double)i / steps, steps);
+                var height = At(series, harmonics, from, at).Height;
+                (high, top) = height > top ? (at, height) : (high, top);
+                (low, bottom) = height < bottom ? (at, height) : (low, bottom);
+            }
         }
 
-        high = Refine(series, harmonics, from, high, steps);
-        low = Refine(series, harmonics, from, low, steps);
-        var movement = At(series, harmonics, from, high).Height - At(series, harmonics, from, low).Height;
-        return new(high - Math.Floor(high), low - Math.Floor(low), Math.Max(0, movement));
+        return new(high - Math.Floor(high), low - Math.Floor(low), top >= bottom ? top - bottom : 0);
     }
 
     /// <summary>Height, slope and bend (per turn) at an angle in turns.</summary>

@@ -18,7 +18,13 @@ public static class RunoutMethod
         }
 
         var trace = Trace.Of(capture.Seconds.Span, capture.Millimetres.Span, gauge.Resolution.Millimetres);
-        if (trace.Seconds.Length < CaptureCheck.FewestReadings || trace.Seconds[^1] <= trace.Seconds[0])
+        if (!Moves(trace) && AngleMoves(capture))
+        {
+            // A shaft that runs true to a digit does not move the reading; that it turned is known all the same.
+            trace = Trace.Of(capture.Seconds.Span, capture.Millimetres.Span, gauge.Resolution.Millimetres, trim: false);
+        }
+
+        if (!Moves(trace))
         {
             return RunoutAnswer.TooShort(capture, trace, 0);
         }
@@ -29,5 +35,19 @@ public static class RunoutMethod
         return found.Fit is { IsFinite: true } fit && fit.TurnsSeen >= RunoutAnswer.FewestTurns
             ? RunoutAnswer.Measured(capture, gauge, settings, trace, fit)
             : RunoutAnswer.TooShort(capture, trace, found.TurnsSeen);
+    }
+
+    private static bool Moves(Trace trace) =>
+        trace.Seconds.Length >= CaptureCheck.FewestReadings && trace.Seconds[^1] > trace.Seconds[0];
+
+    private static bool AngleMoves(RotationCapture capture)
+    {
+        if (capture.EncoderSeconds.Length > 1)
+        {
+            var turns = EncoderAngle.Unwrap(capture.EncoderDegrees.Span);
+            return turns[^1] - turns[0] >= RunoutAnswer.FewestTurns;
+        }
+
+        return (capture.IndexSeconds.Length - 1) * capture.TurnsPerIndex >= 1;
     }
 }

@@ -35,13 +35,19 @@ internal sealed class Trace
     }
 
     /// <summary>Prepares a valid capture.</summary>
-    public static Trace Of(ReadOnlySpan<double> seconds, ReadOnlySpan<double> millimetres, double statedResolution)
+    /// <param name="seconds">Times.</param>
+    /// <param name="millimetres">Readings, as many.</param>
+    /// <param name="statedResolution">The gauge's step in millimetres; 0 where it is not known.</param>
+    /// <param name="trim">Whether stretches that do not move are left out at both ends.</param>
+    public static Trace Of(ReadOnlySpan<double> seconds, ReadOnlySpan<double> millimetres, double statedResolution, bool trim = true)
     {
         var spread = ArrivalTimes.Spread(seconds);
         var resolution = statedResolution > 0 ? statedResolution : ReadingNoise.Step(millimetres);
         var noise = Math.Max(ReadingNoise.Between(millimetres), resolution / Math.Sqrt(12));
         var wild = Knocks.Find(millimetres, noise);
-        var (from, to) = Standing.Trim(millimetres, wild, Math.Max(3.5 * noise, 1.2 * resolution));
+        var (from, to) = trim
+            ? Standing.Trim(millimetres, wild, Math.Max(3.5 * noise, 1.2 * resolution))
+            : (0, millimetres.Length);
 
         var stuck = StuckReadings.Find(millimetres, 3 * resolution + 6 * noise);
 

@@ -115,6 +115,18 @@ public class RunoutMethodTests
     }
 
     [Fact]
+    public void Shaft_ThatRunsTrueToADigit_IsMeasuredWhereAnIndexShowsItTurned()
+    {
+        var capture = Captures.Of(300, 6, _ => 0.12) with { IndexSeconds = new[] { 1.0, 2.4, 3.6, 5.1 } };
+        var result = Captures.Measure(capture);
+
+        Assert.Equal(RunoutStatus.Measured, result.Status);
+        Assert.InRange(result.Tir!.Value.Millimetres, 0, 0.0003);
+        Assert.InRange(result.TirU95!.Value.Millimetres, 0.0005, 0.002);
+        Assert.Contains(RunoutWarning.CoarseResolution, result.Warnings);
+    }
+
+    [Fact]
     public void Capture_WithBadContents_IsRejectedWithASentence()
     {
         var good = Captures.Usual(1).ToCapture();

@@ -16,11 +16,12 @@ internal static class AngleSearch
 {
     private const double KnotsPerTurn = 24;
     private const double ReadingsPerKnot = 1.6;
+    private const double FewestPerTurn = 2.5;
     private const double SampleTurns = 10;
     private const double SamplePerTurn = 48;
     private const double MostPerTurn = 96;
     private const int Many = 40_000;
-    private const double Close = 100;
+    private const double Close = 50;
     private const int MostCompared = 2;
     private const double Misfit = 3;
     private static readonly double[] OtherStiffness = [0.001, 0.01, 0.03];
@@ -56,6 +57,9 @@ internal static class AngleSearch
     private static AngleFound Find(Trace trace, List<AngleAnchor> anchors, List<TurnStart> free)
     {
         var starts = Starts(trace, anchors, free);
+
+        // A pulse train that has nothing to do with the shaft may ask for more turns than there are readings.
+        starts.RemoveAll(start => !(start.Turns[^1] - start.Turns[0] < trace.Seconds.Length / FewestPerTurn));
         if (starts.Count == 0)
         {
             return new(null, RoughTurns(trace));
@@ -106,7 +110,7 @@ internal static class AngleSearch
     {
         if (anchors.Count == 0)
         {
-            return free;
+            return [.. free];
         }
 
         List<TurnStart> held = [.. free.Select(start => IndexStarts.Bend(start, trace.Seconds, anchors)).OfType<TurnStart>()];
@@ -201,15 +205,19 @@ internal static class AngleSearch
             Math.Abs(turns[^1] - turns[0]));
     }
 
-    // Without a whole turn every reversal is half a turn, and the ends are a part of one.
+    // Without a whole turn every reversal is taken for half a turn, and the ends for as much of one as a cosine would make.
     private static double RoughTurns(Trace trace)
     {
-        if (trace.Millimetres.Length < 2)
+        var range = trace.Range;
+        var reversals = Reversals.Find(trace.Millimetres, Math.Max(0.3 * range, 4 * trace.Noise));
+        if (reversals.Count == 0)
         {
-            return 0;
+            return 0.25;
         }
 
-        var reversals = Reversals.Find(trace.Millimetres, Math.Max(0.3 * trace.Range, 4 * trace.Noise));
-        return reversals.Count == 0 ? 0.25 : 0.5 * (reversals.Count - 1) + 0.4;
+        double Part(double from, double to) => Math.Acos(1 - 2 * Math.Min(1, Math.Abs(to - from) / range)) / (2 * Math.PI);
+        return Part(trace.Millimetres[0], reversals[0].Millimetres)
+            + 0.5 * (reversals.Count - 1)
+            + Part(reversals[^1].Millimetres, trace.Millimetres[^1]);
     }
 }
