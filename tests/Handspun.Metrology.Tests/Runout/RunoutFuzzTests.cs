@@ -32,7 +32,8 @@ public class RunoutFuzzTests
         });
 
     [Fact]
-    public void Capture_OfAnyNumbers_IsAnswered() => Gen.Select(Anything, Anything, Anything, Anything).Sample(
+    public void Capture_OfAnyNumbers_IsAnswered() => Gen.Select(Anything, Anything, Anything, Anything).Each(
+        3000,
         (seconds, millimetres, index, encoder) => IsSound(new()
         {
             Seconds = seconds,
@@ -40,11 +41,11 @@ public class RunoutFuzzTests
             IndexSeconds = index,
             EncoderSeconds = encoder,
             EncoderDegrees = millimetres,
-        }),
-        iter: 3000);
+        }));
 
     [Fact]
-    public void Capture_OfWanderingReadings_IsAnswered() => Gen.Select(Times, Wandering, Times, Gen.Int[0, 3]).Sample(
+    public void Capture_OfWanderingReadings_IsAnswered() => Gen.Select(Times, Wandering, Times, Gen.Int[0, 3]).Each(
+        400,
         (seconds, millimetres, others, aid) =>
         {
             var count = Math.Min(seconds.Length, millimetres.Length);
@@ -57,8 +58,7 @@ public class RunoutFuzzTests
                 EncoderSeconds = aid == 3 ? seconds.AsMemory(0, count) : ReadOnlyMemory<double>.Empty,
                 EncoderDegrees = aid == 3 ? millimetres.AsMemory(0, count).ToArray().Select(value => 1000 * value).ToArray() : [],
             });
-        },
-        iter: 400);
+        });
 
     private static void IsSound(RotationCapture capture)
     {

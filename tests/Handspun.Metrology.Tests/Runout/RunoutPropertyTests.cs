@@ -12,15 +12,18 @@ public class RunoutPropertyTests
     private static readonly Gen<int> Seed = Gen.Int[0, 10_000];
 
     [Fact]
-    public void Runout_WithTheDialSetElsewhere_IsTheSame() => Gen.Select(Seed, Gen.Double[-5, 5]).Sample(
-        (seed, offset) => Agree(Capture(seed), Change(Capture(seed), value => value + offset)), iter: Samples, threads: 1);
+    public void Runout_WithTheDialSetElsewhere_IsTheSame() => Gen.Select(Seed, Gen.Double[-5, 5]).Each(
+        Samples,
+        (seed, offset) => Agree(Capture(seed), Change(Capture(seed), value => value + offset)));
 
     [Fact]
-    public void Runout_WithThePlungerTheOtherWay_IsTheSame() => Seed.Sample(
-        seed => Agree(Capture(seed), Change(Capture(seed), value => -value)), iter: Samples, threads: 1);
+    public void Runout_WithThePlungerTheOtherWay_IsTheSame() => Seed.Each(
+        Samples,
+        seed => Agree(Capture(seed), Change(Capture(seed), value => -value)));
 
     [Fact]
-    public void Runout_OfTheCapturePlayedBackwards_IsTheSame() => Seed.Sample(
+    public void Runout_OfTheCapturePlayedBackwards_IsTheSame() => Seed.Each(
+        Samples,
         seed =>
         {
             var capture = Capture(seed);
@@ -30,36 +33,33 @@ public class RunoutPropertyTests
                 Seconds = seconds.Select(at => seconds[^1] - at).Reverse().ToArray(),
                 Millimetres = capture.Millimetres.ToArray().Reverse().ToArray(),
             });
-        },
-        iter: Samples,
-        threads: 1);
+        });
 
     [Fact]
-    public void Runout_WithTheClockStartedElsewhere_IsTheSame() => Gen.Select(Seed, Gen.Double[-1000, 1000]).Sample(
+    public void Runout_WithTheClockStartedElsewhere_IsTheSame() => Gen.Select(Seed, Gen.Double[-1000, 1000]).Each(
+        Samples,
         (seed, offset) =>
         {
             var capture = Capture(seed);
             Agree(capture, capture with { Seconds = capture.Seconds.ToArray().Select(at => at + offset).ToArray() });
-        },
-        iter: Samples,
-        threads: 1);
+        });
 
     // Everything a thousand times as large, the gauge's step too, is the same shaft in another unit.
     [Fact]
-    public void Runout_InAnotherUnit_IsInThatUnit() => Gen.Select(Seed, Gen.Double[0.2, 20]).Sample(
+    public void Runout_InAnotherUnit_IsInThatUnit() => Gen.Select(Seed, Gen.Double[0.2, 20]).Each(
+        Samples,
         (seed, scale) =>
         {
             var plain = Captures.Measure(Capture(seed));
             var scaled = Captures.Measure(
                 Change(Capture(seed), value => value * scale), Captures.Fine with { Resolution = Length.FromMillimetres(0.001 * scale) });
             Assert.Equal(scale, scaled.Tir!.Value.Millimetres / plain.Tir!.Value.Millimetres, scale * Allowed(plain) / plain.Tir.Value.Millimetres);
-        },
-        iter: Samples,
-        threads: 1);
+        });
 
     // The same shaft with the index at another place: the runout stays, the high spot goes round with the index.
     [Fact]
-    public void HighSpot_WithTheEncoderSetElsewhere_GoesRoundWithIt() => Gen.Select(Seed, Gen.Double[0, 360]).Sample(
+    public void HighSpot_WithTheEncoderSetElsewhere_GoesRoundWithIt() => Gen.Select(Seed, Gen.Double[0, 360]).Each(
+        Samples,
         (seed, shift) =>
         {
             var capture = Captures.Usual(seed, new AngleAid { EncoderSteps = 3600 }).ToCapture();
@@ -69,9 +69,7 @@ public class RunoutPropertyTests
             Assert.Equal(plain.Roundness!.Value.Millimetres, turned.Roundness!.Value.Millimetres, 1e-9);
             var off = turned.HighSpot!.Value.Degrees - plain.HighSpot!.Value.Degrees - shift;
             Assert.Equal(0, off - 360 * Math.Round(off / 360), 1e-4);
-        },
-        iter: Samples,
-        threads: 1);
+        });
 
     private static RotationCapture Capture(int seed) => Captures.Usual(seed).ToCapture();
 
