@@ -12,14 +12,12 @@ internal static class LeastSquaresCircle
         var damping = 1e-3;
         for (var i = 0; i < 2000; i++)
         {
-            var (xx, yy) = (n.Xx * (1 + damping), n.Yy * (1 + damping));
-            var determinant = xx * yy - n.Xy * n.Xy;
-            if (!(determinant > 0))
+            var (dx, dy) = Step(n, damping);
+            if (!double.IsFinite(dx + dy))
             {
                 return null;
             }
 
-            var (dx, dy) = ((yy * n.X - n.Xy * n.Y) / determinant, (xx * n.Y - n.Xy * n.X) / determinant);
             var next = Normal(points, x + dx, y + dy, out var nextRadius, out var nextN);
             var small = Math.Abs(dx) + Math.Abs(dy) < 1e-15 * (1 + radius);
             if (next <= sum)
@@ -38,7 +36,29 @@ internal static class LeastSquaresCircle
             }
         }
 
+        // The sum is flat at its least, where it no longer tells steps apart; the steps themselves do, as long as they shrink.
+        var last = 1e-4;
+        for (var i = 0; i < 100; i++)
+        {
+            var (dx, dy) = Step(n, damping: 0);
+            var size = Math.Abs(dx) + Math.Abs(dy);
+            if (!(size < last))
+            {
+                break;
+            }
+
+            (x, y, last) = (x + dx, y + dy, size);
+            Normal(points, x, y, out radius, out n);
+        }
+
         return radius < 1e6 ? (x, y, radius) : null;
+    }
+
+    private static (double X, double Y) Step((double Xx, double Yy, double Xy, double X, double Y) n, double damping)
+    {
+        var (xx, yy) = (n.Xx * (1 + damping), n.Yy * (1 + damping));
+        var determinant = xx * yy - n.Xy * n.Xy;
+        return ((yy * n.X - n.Xy * n.Y) / determinant, (xx * n.Y - n.Xy * n.X) / determinant);
     }
 
     // |p|² + a x + b y + c = 0 in the least-squares sense; the points' mean is at the origin.

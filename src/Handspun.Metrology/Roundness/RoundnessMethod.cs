@@ -5,14 +5,17 @@ namespace Handspun.Metrology.Roundness;
 /// <summary>The four reference circles of a profile (ISO 12181-1): least squares, minimum zone, minimum circumscribed, maximum inscribed.</summary>
 public static class RoundnessMethod
 {
+    private const double FarTooLarge = 1e12;
     private const string TooFew = "A circle needs three points or more; measure the profile at more places.";
-    private const string NotNumbers = "The profile holds a value that is not a number; measure it again.";
+    private const string NotNumbers = "The profile holds a value that is not a number, or one far too large; measure it again.";
     private const string Uneven = "The profile does not have as many values in one list as in the other.";
     private const string InLine = "The points lie in one line or at one place; there is no circle through them.";
     private const string NotRound = "The points are too far from a circle to say how far from round it is; look for stray points.";
     private const string NotATurn = "The profile leaves half a turn or more unmeasured; measure it all the way round.";
 
     /// <summary>The circles of points in a plane. The minimum zone is the best of all centres, within 1e-13 of the radius.</summary>
+    /// <remarks>A circle inside that rests on two points across from each other moves aside between them until a third stops it, so its centre
+    /// (and the out-of-roundness about it) can jump where a point moves a little; its radius does not.</remarks>
     /// <param name="x">Toward 0 degrees, in millimetres.</param>
     /// <param name="y">Toward 90 degrees, in millimetres; as many as <paramref name="x"/>.</param>
     /// <returns>The circles, or a rejection; the maximum inscribed circle is null where the points do not go round its centre.</returns>
@@ -69,10 +72,12 @@ public static class RoundnessMethod
     public static RoundnessResult OfProfile(ShaftProfile profile)
     {
         ArgumentNullException.ThrowIfNull(profile);
-        return double.IsFinite(profile.MeanMillimetres) && profile.Harmonics.All(wave => double.IsFinite(wave.Cosine) && double.IsFinite(wave.Sine))
+        return Usable(profile.MeanMillimetres) && profile.Harmonics.All(wave => Usable(wave.Cosine) && Usable(wave.Sine))
             ? SeriesCircles.Of(profile)
             : RoundnessResult.Reject(NotNumbers);
     }
+
+    private static bool Usable(double value) => Math.Abs(value) < FarTooLarge;
 
     private static string? Fault(ReadOnlySpan<double> one, ReadOnlySpan<double> other)
     {
@@ -88,7 +93,7 @@ public static class RoundnessMethod
 
         for (var i = 0; i < one.Length; i++)
         {
-            if (!double.IsFinite(one[i]) || !double.IsFinite(other[i]))
+            if (!Usable(one[i]) || !Usable(other[i]))
             {
                 return NotNumbers;
             }

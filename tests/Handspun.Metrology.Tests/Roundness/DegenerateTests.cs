@@ -15,7 +15,8 @@ public class DegenerateTests
     [InlineData(new[] { 5.0, 5, 5, 5 }, new[] { 5.0, 5, 5, 5 }, "one line")]
     [InlineData(new[] { 0.0, 1, 2, 3 }, new[] { 1.0, 2, 3, 4 }, "one line")]
     [InlineData(new[] { 0.1, 0.2, 0.3, 0.7 }, new[] { 0.3, 0.6, 0.9, 2.1 }, "one line")]
-    [InlineData(new[] { 1e300, -1e300, 0 }, new[] { 0.0, 1e300, -1e300 }, "one line")]
+    [InlineData(new[] { 1e300, -1e300, 0 }, new[] { 0.0, 1e300, -1e300 }, "far too large")]
+    [InlineData(new[] { 1e-200, -1e-200, 0 }, new[] { 0.0, 1e-200, -1e-200 }, "one line")]
     public void Points_WithoutACircle_AreRejectedWithASentence(double[] x, double[] y, string because)
     {
         var result = RoundnessMethod.OfPoints(x, y);
@@ -27,6 +28,7 @@ public class DegenerateTests
     [Theory]
     [InlineData(new[] { 0.0, 10 }, new[] { 0.0, 1 }, "three points")]
     [InlineData(new[] { 0.0, 120, 240 }, new[] { 0.0, double.NaN, 1 }, "not a number")]
+    [InlineData(new[] { 0.0, 120, 240 }, new[] { 1e300, -1e300, 0 }, "far too large")]
     [InlineData(new[] { 0.0, 90, 180 }, new[] { 0.0, 1, 0 }, "half a turn")]
     [InlineData(new[] { 10.0, 10, 10 }, new[] { 0.0, 1, 0 }, "half a turn")]
     public void Turn_ThatCannotBeJudged_IsRejectedWithASentence(double[] degrees, double[] heights, string because)

@@ -8,9 +8,10 @@ public class RoundnessPropertyTests
 {
     private const double Tolerance = 1e-9;
 
+    // An odd count: a circle inside that rests on two points across from each other has its centre along that line by rounding alone.
     [Fact]
     public void Roundness_OfPointsMovedTurnedAndScaled_MovesAndScalesWithThem() =>
-        Gen.Select(Profiles.Seed, Gen.Int[5, 90], Gen.Double[0, 7], Gen.Double[-50, 50], Gen.Double[0.1, 10]).Sample(
+        Gen.Select(Profiles.Seed, Gen.Int[2, 45].Select(half => 2 * half + 1), Gen.Double[0, 7], Gen.Double[-50, 50], Gen.Double[0.1, 10]).Sample(
             (seed, count, turn, move, scale) =>
             {
                 var (x, y) = Profiles.Points(Profiles.Degrees(count), Profiles.Deviations(seed, count));
@@ -86,7 +87,7 @@ public class RoundnessPropertyTests
     public void Circles_ByIndicatorAndByCoordinates_Agree() => Gen.Select(Profiles.Seed, Gen.Int[5, 90]).Sample(
         (seed, count) =>
         {
-            const double limacon = 2e-6;
+            const double limacon = 5e-6;   // e²/2R of a centre 0.014 mm off
             var (degrees, heights) = (Profiles.Degrees(count), Profiles.Deviations(seed, count));
             var (x, y) = Profiles.Points(degrees, heights);
             var (turn, plane) = (RoundnessMethod.OfTurn(degrees, heights), Profiles.Round(x, y));
