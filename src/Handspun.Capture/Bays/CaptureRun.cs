@@ -66,7 +66,11 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
     }
 
     /// <summary>The reference mark passes the pointer at this moment.</summary>
-    public void Mark(TimeSpan at) => _marks.Add((at - From).TotalSeconds);
+    public void Mark(TimeSpan at)
+    {
+        _marks.Add((at - From).TotalSeconds);
+        _measured = -1;   // what was worked out before counts its angles from somewhere else
+    }
 
     /// <summary>Works out what the readings say, unless nothing has come since the last time.</summary>
     public RunoutResult Measure()

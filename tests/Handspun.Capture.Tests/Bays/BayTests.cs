@@ -129,6 +129,22 @@ public sealed class BayTests
     }
 
     [Fact]
+    public async Task Mark_SaidAfterTheLastReading_StillCounts()
+    {
+        await using var bench = new BayBench();
+        await bench.ConnectAsync();
+        bench.Bay.Assign(BayBench.Point);
+        await bench.TurnAsync(Shaft, HandTurn.Create(seed: 2, turns: 2.2, turnsPerSecond: 0.5));
+        await bench.PassAsync(TimeSpan.FromSeconds(0.5));   // what came so far is worked out
+
+        bench.Bay.MarkNow();
+        bench.Bay.FinishNow();
+        await BayBench.UntilAsync(() => bench.Seen.Finished.Count == 1);
+
+        Assert.Equal(AngleReference.Mark, bench.Seen.Finished[0].Result.Reference);
+    }
+
+    [Fact]
     public async Task View_InTheMiddleOfACapture_HoldsItsTrace()
     {
         await using var bench = new BayBench();
