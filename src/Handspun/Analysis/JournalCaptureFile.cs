@@ -1,7 +1,6 @@
 using Handspun.Capture.Finishing;
 using Handspun.Gauges.Journal;
 using Handspun.Gauges.Profiles;
-using Handspun.Metrology.Runout;
 
 namespace Handspun.Analysis;
 
@@ -24,12 +23,7 @@ internal static class JournalCaptureFile
             var replay = JournalReplay.Read(path);
             return new(
                 replay.Header.Point,
-                new RotationCapture
-                {
-                    Seconds = replay.Readings.Select(reading => reading.At.TotalSeconds).ToArray(),
-                    Millimetres = replay.Readings.Select(reading => reading.Millimetres).ToArray(),
-                    MarkSeconds = replay.Marks.Select(mark => mark.TotalSeconds).ToArray(),
-                },
+                ReplayedCapture.Of(replay, TimeSpan.Zero),
                 RecordMaking.TraitsOf(ProfileReader.Read(replay.Header.Profile, replay.Header.ProfileText)));
         }
         catch (Exception e) when (e is JournalException or ProfileException)

@@ -12,12 +12,9 @@ internal sealed class ResultPublisher(StationBroker broker, JobStore store, Stat
 {
     private const int JobsOnBroker = 50;
 
-    /// <summary>Publishes a record that has just been made, then the one that counts where that is another.</summary>
-    public async Task PublishNewAsync(Job job, JobPoint point, CaptureRecord record, CancellationToken cancellationToken)
-    {
-        var counts = point.Counting is null || point.Counting.Id == record.Id;
-        await PublishAsync(job.Number, point.Code, record, retain: counts, cancellationToken);
-    }
+    /// <summary>Publishes a record that has just been made; it is retained unless another one counts.</summary>
+    public Task PublishNewAsync(Job job, JobPoint point, CaptureRecord record, CancellationToken cancellationToken) =>
+        PublishAsync(job.Number, point.Code, record, retain: point.Counting is null || point.Counting.Id == record.Id, cancellationToken);
 
     /// <summary>Publishes what counts at a point, so that it is there for whoever subscribes later.</summary>
     public async Task PublishCountingAsync(Job job, JobPoint point, CancellationToken cancellationToken)

@@ -8,6 +8,7 @@ using Handspun.Gauges.Listening;
 using Handspun.Jobs.Cautions;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
+using Handspun.Jobs.Records;
 using Handspun.Jobs.Store;
 using Handspun.Station;
 
@@ -121,8 +122,9 @@ internal static class DemoCommand
             await UntilAsync(() => ValueTask.FromResult(gauges.All.Single().State.Condition == GaugeCondition.Reading), patience.Token);
             var capture = bay.View.Progress!.Capture;
             await gauge.TurnAsync();
-            await UntilAsync(async () => await store.FindRecordAsync(capture, patience.Token) is not null, patience.Token);
-            var (filed, place, record) = (await store.FindRecordAsync(capture, patience.Token))!.Value;
+            (Job Job, JobPoint Point, CaptureRecord Record)? found = null;
+            await UntilAsync(async () => (found = await store.FindRecordAsync(capture, patience.Token)) is not null, patience.Token);
+            var (filed, place, record) = found!.Value;
             Console.WriteLine(DemoBlock.Of(filed, place, record, services.GetRequiredService<RecordFolder>(), services.GetRequiredService<StationOptions>().Unit));
         }
         catch (OperationCanceledException) when (!stopping.IsCancellationRequested)

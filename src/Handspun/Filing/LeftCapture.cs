@@ -39,12 +39,7 @@ internal sealed class LeftCapture(CaptureNote note, string journals)
             return null;
         }
 
-        var capture = new RotationCapture
-        {
-            Seconds = readings.Select(reading => (reading.At - from).TotalSeconds).ToArray(),
-            Millimetres = readings.Select(reading => reading.Millimetres).ToArray(),
-            MarkSeconds = replay.Marks.Select(mark => (mark - from).TotalSeconds).ToArray(),
-        };
+        var capture = ReplayedCapture.Of(replay, from);
         return new FinishedCapture
         {
             Id = note.Capture,

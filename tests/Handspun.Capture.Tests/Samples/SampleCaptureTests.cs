@@ -22,11 +22,7 @@ public sealed class SampleCaptureTests
         Assert.Equal("enough", replay.Ended);
 
         var result = RunoutMethod.Measure(
-            new RotationCapture
-            {
-                Seconds = replay.Readings.Select(reading => reading.At.TotalSeconds).ToArray(),
-                Millimetres = replay.Readings.Select(reading => reading.Millimetres).ToArray(),
-            },
+            ReplayedCapture.Of(replay, TimeSpan.Zero),
             RecordMaking.TraitsOf(ProfileReader.Read(replay.Header.Profile, replay.Header.ProfileText)),
             new RunoutSettings());
 
