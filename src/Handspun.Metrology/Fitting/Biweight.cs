@@ -1,3 +1,5 @@
+using MathNet.Numerics.Statistics;
+
 namespace Handspun.Metrology.Fitting;
 
 /// <summary>Tukey's biweight: a reading far off the fit loses its weight, one very far off all of it.</summary>
@@ -10,7 +12,7 @@ internal static class Biweight
     /// <param name="residuals">Reading minus fit.</param>
     /// <param name="floor">The least standard deviation that they may be given.</param>
     /// <param name="weights">As many as residuals; each becomes 0 to 1.</param>
-    public static void Set(ReadOnlySpan<double> residuals, double floor, Span<double> weights)
+    public static void Set(ReadOnlySpan<double> residuals, double floor, double[] weights)
     {
         // The middle size of the residuals; the weights' own places serve as room to sort in.
         for (var i = 0; i < residuals.Length; i++)
@@ -18,8 +20,8 @@ internal static class Biweight
             weights[i] = Math.Abs(residuals[i]);
         }
 
-        weights.Sort();
-        var reach = Reach * Math.Max(1.4826 * weights[weights.Length / 2], floor);
+        var middle = ArrayStatistics.OrderStatisticInplace(weights, weights.Length / 2 + 1);
+        var reach = Reach * Math.Max(1.4826 * middle, floor);
         for (var i = 0; i < residuals.Length; i++)
         {
             var ratio = residuals[i] / reach;

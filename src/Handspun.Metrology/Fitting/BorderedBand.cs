@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Handspun.Metrology.Fitting;
 
 /// <summary>A symmetric positive definite matrix that is a narrow band with a dense border, and its Cholesky factor.</summary>
@@ -11,8 +13,11 @@ internal sealed class BorderedBand(int length, int border)
     public const int Below = 3;
 
     private const int Wide = Below + 1;
+
+    // Rows of the border's factor are padded to whole vectors; the padding stays zero.
+    private readonly int _stride = Padded(border);
     private readonly double[] _factor = new double[length * Wide];
-    private readonly double[] _edge = new double[length * border];
+    private readonly double[] _edge = new double[length * Padded(border)];
     private readonly double[] _corner = new double[border * border];
 
     /// <summary>The band: element (j + d, j) at 4 j + d.</summary>
@@ -80,7 +85,7 @@ internal sealed class BorderedBand(int length, int border)
             band[j] /= _factor[j * Wide];
             for (var q = 0; q < border; q++)
             {
-                edge[q] -= _edge[j * border + q] * band[j];
+                edge[q] -= _edge[j * _stride + q] * band[j];
             }
         }
 
@@ -89,7 +94,7 @@ internal sealed class BorderedBand(int length, int border)
         {
             for (var q = 0; q < border; q++)
             {
-                band[j] -= _edge[j * border + q] * edge[q];
+                band[j] -= _edge[j * _stride + q] * edge[q];
             }
 
             for (var d = 1; d < Wide && j + d < length; d++)
@@ -120,7 +125,7 @@ internal sealed class BorderedBand(int length, int border)
     {
         var inverse = new double[length * Wide];
         var weights = InverseTimesBorder();
-        var corner = InverseCorner();
+        var padded = Padded(InverseCorner());
         for (var j = length - 1; j >= 0; j--)
         {
             for (var i = Math.Min(j + Below, length - 1); i >= j; i--)
@@ -135,24 +140,19 @@ internal sealed class BorderedBand(int length, int border)
             }
         }
 
-        var product = new double[border];
+        var product = new double[_stride];
         for (var j = 0; j < length; j++)
         {
-            for (var p = 0; p < border; p++)
+            Array.Clear(product);
+            var row = weights.AsSpan(j * _stride, _stride);
+            for (var q = 0; q < border; q++)
             {
-                product[p] = 0;
-                for (var q = 0; q < border; q++)
-                {
-                    product[p] += corner[p * border + q] * weights[j * border + q];
-                }
+                AddScaled(product, padded.AsSpan(q * _stride, _stride), row[q]);
             }
 
             for (var d = 0; d < Wide && j + d < length; d++)
             {
-                for (var p = 0; p < border; p++)
-                {
-                    inverse[j * Wide + d] += product[p] * weights[(j + d) * border + p];
-                }
+                inverse[j * Wide + d] += Dot(product, weights.AsSpan((j + d) * _stride, _stride));
             }
         }
 
@@ -161,16 +161,14 @@ internal sealed class BorderedBand(int length, int border)
 
     private void ForwardEdge(int j)
     {
-        for (var q = 0; q < border; q++)
+        var row = _edge.AsSpan(j * _stride, _stride);
+        Border.AsSpan(j * border, border).CopyTo(row);
+        for (var k = Math.Max(0, j - Below); k < j; k++)
         {
-            var sum = Border[j * border + q];
-            for (var k = Math.Max(0, j - Below); k < j; k++)
-            {
-                sum -= _factor[k * Wide + j - k] * _edge[k * border + q];
-            }
-
-            _edge[j * border + q] = sum / _factor[j * Wide];
+            AddScaled(row, _edge.AsSpan(k * _stride, _stride), -_factor[k * Wide + j - k]);
         }
+
+        Scale(row, 1 / _factor[j * Wide]);
     }
 
     private double[] InverseTimesBorder()
@@ -178,15 +176,13 @@ internal sealed class BorderedBand(int length, int border)
         var weights = (double[])_edge.Clone();
         for (var j = length - 1; j >= 0; j--)
         {
-            for (var q = 0; q < border; q++)
+            var row = weights.AsSpan(j * _stride, _stride);
+            for (var d = 1; d < Wide && j + d < length; d++)
             {
-                for (var d = 1; d < Wide && j + d < length; d++)
-                {
-                    weights[j * border + q] -= _factor[j * Wide + d] * weights[(j + d) * border + q];
-                }
-
-                weights[j * border + q] /= _factor[j * Wide];
+                AddScaled(row, weights.AsSpan((j + d) * _stride, _stride), -_factor[j * Wide + d]);
             }
+
+            Scale(row, 1 / _factor[j * Wide]);
         }
 
         return weights;
@@ -194,23 +190,21 @@ internal sealed class BorderedBand(int length, int border)
 
     private bool TryFactorCorner(double damping)
     {
+        var squares = new double[border * _stride];
+        for (var j = 0; j < length; j++)
+        {
+            var row = _edge.AsSpan(j * _stride, _stride);
+            for (var p = 0; p < border; p++)
+            {
+                AddScaled(squares.AsSpan(p * _stride, _stride), row, row[p]);
+            }
+        }
+
         for (var p = 0; p < border; p++)
         {
             for (var q = 0; q <= p; q++)
             {
-                _corner[p * border + q] = Corner[p * border + q] * (p == q ? 1 + damping : 1);
-            }
-        }
-
-        for (var j = 0; j < length; j++)
-        {
-            var row = _edge.AsSpan(j * border, border);
-            for (var p = 0; p < border; p++)
-            {
-                for (var q = 0; q <= p; q++)
-                {
-                    _corner[p * border + q] -= row[p] * row[q];
-                }
+                _corner[p * border + q] = Corner[p * border + q] * (p == q ? 1 + damping : 1) - squares[p * _stride + q];
             }
         }
 
@@ -259,5 +253,46 @@ internal sealed class BorderedBand(int length, int border)
 
             edge[p] /= _corner[p * border + p];
         }
+    }
+
+    private static int Padded(int border) => (border + Vector<double>.Count - 1) / Vector<double>.Count * Vector<double>.Count;
+
+    private double[] Padded(double[] corner)
+    {
+        var padded = new double[border * _stride];
+        for (var p = 0; p < border; p++)
+        {
+            corner.AsSpan(p * border, border).CopyTo(padded.AsSpan(p * _stride));
+        }
+
+        return padded;
+    }
+
+    private static void AddScaled(Span<double> sum, ReadOnlySpan<double> row, double scale)
+    {
+        var factor = new Vector<double>(scale);
+        for (var q = 0; q <= sum.Length - Vector<double>.Count; q += Vector<double>.Count)
+        {
+            Vector.FusedMultiplyAdd(factor, new Vector<double>(row[q..]), new Vector<double>(sum[q..])).CopyTo(sum[q..]);
+        }
+    }
+
+    private static void Scale(Span<double> row, double scale)
+    {
+        for (var q = 0; q <= row.Length - Vector<double>.Count; q += Vector<double>.Count)
+        {
+            (new Vector<double>(row[q..]) * scale).CopyTo(row[q..]);
+        }
+    }
+
+    private static double Dot(ReadOnlySpan<double> one, ReadOnlySpan<double> other)
+    {
+        var sum = Vector<double>.Zero;
+        for (var q = 0; q <= one.Length - Vector<double>.Count; q += Vector<double>.Count)
+        {
+            sum = Vector.FusedMultiplyAdd(new Vector<double>(one[q..]), new Vector<double>(other[q..]), sum);
+        }
+
+        return Vector.Sum(sum);
     }
 }

@@ -14,6 +14,10 @@ internal sealed class JointFit
     private readonly IntervalSums _sums;
     private readonly double[] _bandSide;
     private readonly double[] _edgeSide;
+    private readonly double[] _bandStep;
+    private readonly double[] _edgeStep;
+    private readonly double[] _sines;
+    private readonly double[] _cosines;
     private double _damping = 1e-4;
     private double[] _spline;
     private double[] _series;
@@ -28,6 +32,8 @@ internal sealed class JointFit
         var length = grid.Spline.Coefficients;
         _matrix = new BorderedBand(length, border);
         (_sums, _edgeSide, _bandSide) = (new IntervalSums(border), new double[border], new double[length]);
+        (_sines, _cosines) = (new double[grid.Seconds.Length], new double[grid.Seconds.Length]);
+        (_bandStep, _edgeStep) = (new double[length], new double[border]);
         (_spline, _nextSpline, _series, _nextSeries) = (new double[length], new double[length], new double[border], new double[border]);
         Weights = new double[grid.Seconds.Length];
         Residuals = new double[grid.Seconds.Length];
@@ -76,6 +82,8 @@ internal sealed class JointFit
     /// </remarks>
     public double[] SeriesCovariance()
     {
+        Assemble(_spline, _series);
+        _matrix.TryFactor(0);
         var covariance = _matrix.InverseCorner();
         for (var i = 0; i < covariance.Length; i++)
         {
@@ -92,11 +100,7 @@ internal sealed class JointFit
     public double[] Turns()
     {
         var turns = new double[_grid.Seconds.Length];
-        for (var i = 0; i < turns.Length; i++)
-        {
-            turns[i] = AngleOf(_spline, i);
-        }
-
+        Angles(_spline, turns);
         return turns;
     }
 
@@ -171,7 +175,7 @@ internal sealed class JointFit
         for (var round = 0; round < rounds; round++)
         {
             Step();
-            if (!_matrix.TryFactor(0))
+            if (!_matrix.TryFactor(0))   // without the damping of the step
             {
                 Criterion = double.PositiveInfinity;
                 return;
@@ -187,7 +191,7 @@ internal sealed class JointFit
         }
     }
 
-    // One step that does not make the fit worse; leaves matrix and residuals of the place it ends at.
+    // One step that does not make the fit worse; leaves the matrix of the place it began at, and the residuals of the place it ends at.
     private void Step()
     {
         var objective = Assemble(_spline, _series);
@@ -195,10 +199,12 @@ internal sealed class JointFit
         {
             if (_matrix.TryFactor(_damping))
             {
-                _matrix.Solve(_bandSide, _edgeSide);
-                Add(_spline, _bandSide, _nextSpline);
-                Add(_series, _edgeSide, _nextSeries);
-                if (Assemble(_nextSpline, _nextSeries) <= objective)
+                _bandSide.CopyTo(_bandStep, 0);
+                _edgeSide.CopyTo(_edgeStep, 0);
+                _matrix.Solve(_bandStep, _edgeStep);
+                Add(_spline, _bandStep, _nextSpline);
+                Add(_series, _edgeStep, _nextSeries);
+                if (Objective(_nextSpline, _nextSeries) <= objective)
                 {
                     (_spline, _nextSpline, _series, _nextSeries) = (_nextSpline, _spline, _nextSeries, _series);
                     _damping = Math.Max(1e-9, _damping / 10);
@@ -207,8 +213,32 @@ internal sealed class JointFit
             }
 
             _damping = Math.Max(_damping * 10, 1e-3);
-            Assemble(_spline, _series);
         }
+
+        Objective(_spline, _series);
+    }
+
+    // Objective and residuals at a place; the matrix stays as it is.
+    private double Objective(double[] spline, double[] series)
+    {
+        var inverse = 1 / (Sigma * Sigma);
+        var objective = 0.0;
+        Angles(spline, _sines);
+        FourierRow.Heights(_sines, _grid.Course, Harmonics, series, _cosines);
+        for (var i = 0; i < Residuals.Length; i++)
+        {
+            var residual = _grid.Millimetres[i] - _cosines[i];
+            Residuals[i] = residual;
+            objective += Weights[i] * _grid.Shares[i] * inverse * residual * residual;
+        }
+
+        for (var a = 0; a < _grid.Anchors.Count; a++)
+        {
+            var miss = Miss(spline, a) / _grid.Anchors[a].Doubt;
+            objective += miss * miss;
+        }
+
+        return objective + Smoothness * SplineNormals.SquaredBends(spline) + SquaredPriors(series);
     }
 
     // Objective, matrix and right-hand side at a place; residuals too.
@@ -222,9 +252,11 @@ internal sealed class JointFit
         var row = _sums.Row;
         var columns = row.AsSpan(4, series.Length);
         var interval = _grid.First[0];
+        Angles(spline, _sines);
+        FourierRow.SinesAndCosines(_sines, _sines, _cosines);
         for (var i = 0; i < Residuals.Length; i++)
         {
-            var (height, slope) = FourierRow.Fill(AngleOf(spline, i), _grid.Course[i], Harmonics, series, columns);
+            var (height, slope) = FourierRow.Fill(_sines[i], _cosines[i], _grid.Course[i], Harmonics, series, columns);
             var residual = _grid.Millimetres[i] - height;
             Residuals[i] = residual;
             var weight = Weights[i] * _grid.Shares[i] * inverse;
@@ -252,21 +284,29 @@ internal sealed class JointFit
         _sums.Flush(interval, _matrix, _bandSide, _edgeSide);
         for (var a = 0; a < _grid.Anchors.Count; a++)
         {
-            var basis = _grid.AnchorBasis.AsSpan(4 * a, 4);
-            var c = spline.AsSpan(_grid.AnchorFirst[a], 4);
-            var miss = _grid.Anchors[a].Turns - (basis[0] * c[0] + basis[1] * c[1] + basis[2] * c[2] + basis[3] * c[3]);
-            SplineNormals.AddAnchor(_matrix, _bandSide, _grid.AnchorFirst[a], basis, miss, _grid.Anchors[a].Doubt);
+            var miss = Miss(spline, a);
+            SplineNormals.AddAnchor(_matrix, _bandSide, _grid.AnchorFirst[a], _grid.AnchorBasis.AsSpan(4 * a, 4), miss, _grid.Anchors[a].Doubt);
             objective += miss * miss / (_grid.Anchors[a].Doubt * _grid.Anchors[a].Doubt);
         }
 
         return objective + SplineNormals.AddPenalty(_matrix, _bandSide, spline, Smoothness) + AddPriors(series);
     }
 
-    private double AngleOf(double[] spline, int reading)
+    private double Miss(double[] spline, int anchor)
     {
-        var first = _grid.First[reading];
-        var basis = _grid.Basis.AsSpan(4 * reading, 4);
-        return basis[0] * spline[first] + basis[1] * spline[first + 1] + basis[2] * spline[first + 2] + basis[3] * spline[first + 3];
+        var basis = _grid.AnchorBasis.AsSpan(4 * anchor, 4);
+        var c = spline.AsSpan(_grid.AnchorFirst[anchor], 4);
+        return _grid.Anchors[anchor].Turns - (basis[0] * c[0] + basis[1] * c[1] + basis[2] * c[2] + basis[3] * c[3]);
+    }
+
+    private void Angles(double[] spline, double[] turns)
+    {
+        for (var i = 0; i < turns.Length; i++)
+        {
+            var first = _grid.First[i];
+            var basis = _grid.Basis.AsSpan(4 * i, 4);
+            turns[i] = basis[0] * spline[first] + basis[1] * spline[first + 1] + basis[2] * spline[first + 2] + basis[3] * spline[first + 3];
+        }
     }
 
     // Weak knowledge that keeps the matrix whole: waves are no larger than the range, drift a few hundredths at most, and
@@ -281,6 +321,18 @@ internal sealed class JointFit
             _matrix.Corner[p * series.Length + p] += weight;
             _edgeSide[p] -= weight * series[p];
             sum += weight * series[p] * series[p];
+        }
+
+        return sum;
+    }
+
+    private double SquaredPriors(double[] series)
+    {
+        var sum = 0.0;
+        for (var p = 1; p < series.Length; p++)
+        {
+            var ratio = series[p] / PriorScale(p);
+            sum += ratio * ratio;
         }
 
         return sum;

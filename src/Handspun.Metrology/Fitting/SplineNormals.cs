@@ -40,6 +40,19 @@ internal static class SplineNormals
         return smoothness * sum;
     }
 
+    /// <summary>Sum of the squared second differences.</summary>
+    public static double SquaredBends(double[] spline)
+    {
+        var sum = 0.0;
+        for (var j = 0; j + 2 < spline.Length; j++)
+        {
+            var bend = spline[j] - 2 * spline[j + 1] + spline[j + 2];
+            sum += bend * bend;
+        }
+
+        return sum;
+    }
+
     /// <summary>Sum of the squared second differences, and the sum of their variances as an inverse has it.</summary>
     public static (double Squares, double Variances) Bends(double[] spline, double[] inverse)
     {

@@ -1,3 +1,5 @@
+using MathNet.Numerics.Statistics;
+
 namespace Handspun.Metrology.Runout;
 
 /// <summary>What the readings themselves tell about the gauge.</summary>
@@ -29,12 +31,12 @@ internal static class ReadingNoise
         }
 
         var differences = millimetres.ToArray();
-        var sizes = new double[differences.Length];
         var (noise, count) = (double.PositiveInfinity, differences.Length);
         ReadOnlySpan<double> variances = [2, 6, 20, 70];   // squares of the binomial coefficients, added up
         for (var order = 1; order <= variances.Length; order++)
         {
             count--;
+            var sizes = new double[count];
             for (var i = 0; i < count; i++)
             {
                 differences[i] = differences[i + 1] - differences[i];
@@ -43,8 +45,8 @@ internal static class ReadingNoise
 
             if (order > 1)
             {
-                Array.Sort(sizes, 0, count);
-                noise = Math.Min(noise, 1.4826 * sizes[count / 2] / Math.Sqrt(variances[order - 1]));
+                var middle = ArrayStatistics.OrderStatisticInplace(sizes, count / 2 + 1);
+                noise = Math.Min(noise, 1.4826 * middle / Math.Sqrt(variances[order - 1]));
             }
         }
 

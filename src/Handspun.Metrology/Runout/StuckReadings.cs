@@ -1,3 +1,5 @@
+using MathNet.Numerics.Statistics;
+
 namespace Handspun.Metrology.Runout;
 
 /// <summary>Stretches in which the gauge repeats one value while the shaft moves on.</summary>
@@ -43,7 +45,6 @@ internal static class StuckReadings
             steps[i] = Math.Abs(millimetres[i + 1] - millimetres[i]);
         }
 
-        Array.Sort(steps);
-        return steps[steps.Length * 3 / 4];
+        return ArrayStatistics.OrderStatisticInplace(steps, steps.Length * 3 / 4 + 1);
     }
 }
