@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace Handspun.Metrology.Fitting;
 
 /// <summary>A symmetric positive definite matrix that is a narrow band with a dense border, and its Cholesky factor.</summary>
@@ -15,9 +13,9 @@ internal sealed class BorderedBand(int length, int border)
     private const int Wide = Below + 1;
 
     // Rows of the border's factor are padded to whole vectors; the padding stays zero.
-    private readonly int _stride = Padded(border);
+    private readonly int _stride = PaddedRow.Length(border);
     private readonly double[] _factor = new double[length * Wide];
-    private readonly double[] _edge = new double[length * Padded(border)];
+    private readonly double[] _edge = new double[length * PaddedRow.Length(border)];
     private readonly double[] _corner = new double[border * border];
 
     /// <summary>The band: element (j + d, j) at 4 j + d.</summary>
@@ -147,12 +145,12 @@ internal sealed class BorderedBand(int length, int border)
             var row = weights.AsSpan(j * _stride, _stride);
             for (var q = 0; q < border; q++)
             {
-                AddScaled(product, padded.AsSpan(q * _stride, _stride), row[q]);
+                PaddedRow.AddScaled(product, padded.AsSpan(q * _stride, _stride), row[q]);
             }
 
             for (var d = 0; d < Wide && j + d < length; d++)
             {
-                inverse[j * Wide + d] += Dot(product, weights.AsSpan((j + d) * _stride, _stride));
+                inverse[j * Wide + d] += PaddedRow.Dot(product, weights.AsSpan((j + d) * _stride, _stride));
             }
         }
 
@@ -165,10 +163,10 @@ internal sealed class BorderedBand(int length, int border)
         Border.AsSpan(j * border, border).CopyTo(row);
         for (var k = Math.Max(0, j - Below); k < j; k++)
         {
-            AddScaled(row, _edge.AsSpan(k * _stride, _stride), -_factor[k * Wide + j - k]);
+            PaddedRow.AddScaled(row, _edge.AsSpan(k * _stride, _stride), -_factor[k * Wide + j - k]);
         }
 
-        Scale(row, 1 / _factor[j * Wide]);
+        PaddedRow.Scale(row, 1 / _factor[j * Wide]);
     }
 
     private double[] InverseTimesBorder()
@@ -179,10 +177,10 @@ internal sealed class BorderedBand(int length, int border)
             var row = weights.AsSpan(j * _stride, _stride);
             for (var d = 1; d < Wide && j + d < length; d++)
             {
-                AddScaled(row, weights.AsSpan((j + d) * _stride, _stride), -_factor[j * Wide + d]);
+                PaddedRow.AddScaled(row, weights.AsSpan((j + d) * _stride, _stride), -_factor[j * Wide + d]);
             }
 
-            Scale(row, 1 / _factor[j * Wide]);
+            PaddedRow.Scale(row, 1 / _factor[j * Wide]);
         }
 
         return weights;
@@ -196,7 +194,7 @@ internal sealed class BorderedBand(int length, int border)
             var row = _edge.AsSpan(j * _stride, _stride);
             for (var p = 0; p < border; p++)
             {
-                AddScaled(squares.AsSpan(p * _stride, _stride), row, row[p]);
+                PaddedRow.AddScaled(squares.AsSpan(p * _stride, _stride), row, row[p]);
             }
         }
 
@@ -255,8 +253,6 @@ internal sealed class BorderedBand(int length, int border)
         }
     }
 
-    private static int Padded(int border) => (border + Vector<double>.Count - 1) / Vector<double>.Count * Vector<double>.Count;
-
     private double[] Padded(double[] corner)
     {
         var padded = new double[border * _stride];
@@ -266,33 +262,5 @@ internal sealed class BorderedBand(int length, int border)
         }
 
         return padded;
-    }
-
-    private static void AddScaled(Span<double> sum, ReadOnlySpan<double> row, double scale)
-    {
-        var factor = new Vector<double>(scale);
-        for (var q = 0; q <= sum.Length - Vector<double>.Count; q += Vector<double>.Count)
-        {
-            Vector.FusedMultiplyAdd(factor, new Vector<double>(row[q..]), new Vector<double>(sum[q..])).CopyTo(sum[q..]);
-        }
-    }
-
-    private static void Scale(Span<double> row, double scale)
-    {
-        for (var q = 0; q <= row.Length - Vector<double>.Count; q += Vector<double>.Count)
-        {
-            (new Vector<double>(row[q..]) * scale).CopyTo(row[q..]);
-        }
-    }
-
-    private static double Dot(ReadOnlySpan<double> one, ReadOnlySpan<double> other)
-    {
-        var sum = Vector<double>.Zero;
-        for (var q = 0; q <= one.Length - Vector<double>.Count; q += Vector<double>.Count)
-        {
-            sum = Vector.FusedMultiplyAdd(new Vector<double>(one[q..]), new Vector<double>(other[q..]), sum);
-        }
-
-        return Vector.Sum(sum);
     }
 }

@@ -136,12 +136,12 @@ internal sealed class JointFit
         FitSeries();
     }
 
-    /// <summary>Starts from an angle for each reading and another fit's profile of the same order.</summary>
-    public void StartFrom(ReadOnlySpan<double> turns, JointFit profile)
+    /// <summary>Starts from an angle for each reading and what another fit of the same order found.</summary>
+    public void StartFrom(ReadOnlySpan<double> turns, ReadOnlySpan<double> series, double sigma, double smoothness)
     {
         StartFrom(turns);
-        profile._series.CopyTo(_series, 0);
-        (Sigma, Smoothness) = (profile.Sigma, profile.Smoothness);
+        series.CopyTo(_series);
+        (Sigma, Smoothness) = (sigma, smoothness);
     }
 
     /// <summary>Starts from another fit with the same spline, of any order; robust weights only from the same readings.</summary>

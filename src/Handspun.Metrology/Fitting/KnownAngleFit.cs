@@ -6,6 +6,8 @@ internal sealed class KnownAngleFit
     private readonly double[] _turns;
     private readonly double[] _millimetres;
     private readonly double[] _course;
+    private readonly double[] _sines;
+    private readonly double[] _cosines;
     private readonly BorderedBand _matrix;
     private readonly double _floor;
 
@@ -19,7 +21,10 @@ internal sealed class KnownAngleFit
     /// <param name="robust">Whether readings far off lose weight; false for ordinary least squares.</param>
     public KnownAngleFit(double[] turns, double[] millimetres, double[] course, int harmonics, int driftOrder, double floor, bool robust = true)
     {
-        (_turns, _millimetres, _course, _floor) = (turns, millimetres, course, floor);
+        (_turns, _millimetres, _floor) = (turns, millimetres, floor);
+        _course = course.Length > 0 ? course : new double[turns.Length];
+        (_sines, _cosines) = (new double[turns.Length], new double[turns.Length]);
+        FourierRow.SinesAndCosines(turns, _sines, _cosines);
         (Harmonics, DriftOrder) = (harmonics, driftOrder);
         _matrix = new BorderedBand(0, 1 + 2 * harmonics + driftOrder);
         Series = new double[_matrix.BorderSize];
@@ -70,20 +75,23 @@ internal sealed class KnownAngleFit
     {
         _matrix.Clear();
         var size = Series.Length;
-        Span<double> row = stackalloc double[size];
-        var side = new double[size];
+        Span<double> row = stackalloc double[PaddedRow.Length(size + 1)];
+        var sums = new double[size * row.Length];
         for (var i = 0; i < _turns.Length; i++)
         {
-            Row(i, row);
+            FourierRow.Fill(_sines[i], _cosines[i], _course[i], Harmonics, Series, row[..size]);
+            row[size] = _millimetres[i];
             for (var p = 0; p < size; p++)
             {
-                var pull = Weights[i] * row[p];
-                side[p] += pull * _millimetres[i];
-                for (var q = 0; q <= p; q++)
-                {
-                    _matrix.Corner[p * size + q] += pull * row[q];
-                }
+                PaddedRow.AddScaled(sums.AsSpan(p * row.Length, row.Length), row, Weights[i] * row[p]);
             }
+        }
+
+        var side = new double[size];
+        for (var p = 0; p < size; p++)
+        {
+            sums.AsSpan(p * row.Length, p + 1).CopyTo(_matrix.Corner.AsSpan(p * size));
+            side[p] = sums[p * row.Length + size];
         }
 
         if (!_matrix.TryFactor(1e-12))
@@ -93,31 +101,10 @@ internal sealed class KnownAngleFit
 
         _matrix.Solve([], side);
         side.CopyTo(Series, 0);
+        FourierRow.Heights(_turns, _course, Harmonics, Series, Residuals);
         for (var i = 0; i < _turns.Length; i++)
         {
-            Row(i, row);
-            var height = 0.0;
-            for (var p = 0; p < size; p++)
-            {
-                height += row[p] * Series[p];
-            }
-
-            Residuals[i] = _millimetres[i] - height;
-        }
-    }
-
-    private void Row(int reading, Span<double> row)
-    {
-        row[0] = 1;
-        for (var k = 1; k <= Harmonics; k++)
-        {
-            (row[2 * k], row[2 * k - 1]) = Math.SinCos(2 * Math.PI * k * _turns[reading]);
-        }
-
-        for (var d = 0; d < DriftOrder; d++)
-        {
-            var course = _course[reading];
-            row[1 + 2 * Harmonics + d] = d == 0 ? course : (3 * course * course - 1) / 2;
+            Residuals[i] = _millimetres[i] - Residuals[i];
         }
     }
 

@@ -1,3 +1,5 @@
+using Handspun.Metrology.Fitting;
+
 namespace Handspun.Metrology.Runout;
 
 /// <summary>A profile fitted to the readings of a trace, however the angle became known.</summary>
@@ -15,6 +17,9 @@ internal sealed record ProfileFit
     /// <summary>The angle at a moment, in turns.</summary>
     public required Func<double, double> TurnsAt { get; init; }
 
+    /// <summary>The last moment that was fitted, in seconds.</summary>
+    public required double End { get; init; }
+
     /// <summary>The angle of each reading of the trace, in turns.</summary>
     public required double[] Turns { get; init; }
 
@@ -26,6 +31,12 @@ internal sealed record ProfileFit
 
     /// <summary>Standard deviation of the residuals, in millimetres.</summary>
     public required double Sigma { get; init; }
+
+    /// <summary>How stiff the angle was held; 0 where it was told.</summary>
+    public double Smoothness { get; init; }
+
+    /// <summary>What told the angle of some moments; empty where nothing did.</summary>
+    public IReadOnlyList<AngleAnchor> Anchors { get; init; } = [];
 
     /// <summary>Whether index pulses had to be counted anew because some were missed or came twice.</summary>
     public bool IndexRecounted { get; init; }

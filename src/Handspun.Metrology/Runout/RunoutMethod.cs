@@ -5,16 +5,21 @@ namespace Handspun.Metrology.Runout;
 /// <summary>The runout of a shaft that a hand turns, from an indicator's readings alone or with an index, marks or an encoder.</summary>
 public static class RunoutMethod
 {
-    /// <summary>Measures the runout. The same for a finished capture, a replayed one, and one that still goes on.</summary>
+    /// <summary>Measures the runout of a capture.</summary>
     public static RunoutResult Measure(RotationCapture capture, GaugeTraits gauge, RunoutSettings settings)
     {
         ArgumentNullException.ThrowIfNull(capture);
         ArgumentNullException.ThrowIfNull(gauge);
         ArgumentNullException.ThrowIfNull(settings);
-        var readings = capture.Millimetres.Length;
+        return Look(capture, gauge, settings, null).Result;
+    }
+
+    /// <summary>The same, from where an earlier look at the same capture ended; gives what the next look may go on from, null where nothing does.</summary>
+    internal static (RunoutResult Result, ProfileFit? Fit) Look(RotationCapture capture, GaugeTraits gauge, RunoutSettings settings, ProfileFit? before)
+    {
         if (CaptureCheck.Fault(capture) is { } fault)
         {
-            return new() { Status = RunoutStatus.Rejected, Readings = readings, Missing = fault };
+            return (new() { Status = RunoutStatus.Rejected, Readings = capture.Millimetres.Length, Missing = fault }, null);
         }
 
         var trace = Trace.Of(capture.Seconds.Span, capture.Millimetres.Span, gauge.Resolution.Millimetres);
@@ -26,16 +31,18 @@ public static class RunoutMethod
 
         if (!Moves(trace))
         {
-            return RunoutAnswer.TooShort(capture, trace, 0);
+            return (RunoutAnswer.TooShort(capture, trace, 0), null);
         }
 
-        var found = capture.EncoderSeconds.Length > 1
-            ? EncoderSearch.Find(trace, capture)
-            : AngleSearch.Find(trace, capture);
+        var found = Find(trace, capture, before);
         return found.Fit is { IsFinite: true } fit && fit.TurnsSeen >= RunoutAnswer.FewestTurns
-            ? RunoutAnswer.Measured(capture, gauge, settings, trace, fit)
-            : RunoutAnswer.TooShort(capture, trace, found.TurnsSeen);
+            ? (RunoutAnswer.Measured(capture, gauge, settings, trace, fit), fit)
+            : (RunoutAnswer.TooShort(capture, trace, found.TurnsSeen), null);
     }
+
+    private static AngleFound Find(Trace trace, RotationCapture capture, ProfileFit? before) =>
+        capture.EncoderSeconds.Length > 1 ? EncoderSearch.Find(trace, capture)
+        : (before is null ? null : AngleFollow.From(trace, capture, before)) ?? AngleSearch.Find(trace, capture);
 
     private static bool Moves(Trace trace) =>
         trace.Seconds.Length >= CaptureCheck.FewestReadings && trace.Seconds[^1] > trace.Seconds[0];

@@ -18,12 +18,14 @@ internal static class AngleSearch
     private const double ReadingsPerKnot = 1.6;
     private const double FewestPerTurn = 2.5;
     private const double SampleTurns = 10;
-    private const double SamplePerTurn = 48;
+    /// <summary>Readings a turn that are enough to choose by.</summary>
+    public const double SamplePerTurn = 48;
     private const double MostPerTurn = 96;
     private const int Many = 40_000;
     private const double Close = 50;
     private const int MostCompared = 2;
-    private const double Misfit = 3;
+    /// <summary>Residuals beyond so many times the noise mean that something is wrong.</summary>
+    public const double Misfit = 3;
     private static readonly double[] OtherStiffness = [0.001, 0.01, 0.03];
 
     // Any shape can pass for one that repeats itself within a turn; the plain count is believed unless the evidence is against it.
@@ -100,7 +102,7 @@ internal static class AngleSearch
         if (whole)
         {
             best.Run(6);
-            return Describe(trace, sampleGrid, best);
+            return Describe(trace, sampleGrid, best, anchors);
         }
 
         return FitAll(trace, anchors, most, chosen, best);
@@ -147,14 +149,15 @@ internal static class AngleSearch
         }
         else
         {
-            fit.StartFrom(turnsAt, best);
+            fit.StartFrom(turnsAt, best.Series, best.Sigma, best.Smoothness);
         }
 
         fit.Run(12);
-        return Describe(trace, grid, fit);
+        return Describe(trace, grid, fit, anchors);
     }
 
-    private static FitGrid Lay(Trace trace, double[] seconds, double[] millimetres, IReadOnlyList<AngleAnchor> anchors, double turns)
+    /// <summary>Lays readings on a spline that is fine enough for a hand.</summary>
+    public static FitGrid Lay(Trace trace, double[] seconds, double[] millimetres, IReadOnlyList<AngleAnchor> anchors, double turns)
     {
         var length = seconds[^1] - seconds[0];
         var intervals = (int)Math.Clamp(turns * KnotsPerTurn, 4, Math.Max(4, seconds.Length / ReadingsPerKnot));
@@ -181,7 +184,8 @@ internal static class AngleSearch
         return turns;
     }
 
-    private static AngleFound Describe(Trace trace, FitGrid grid, JointFit fit)
+    /// <summary>Puts a fit into words that do not depend on how it was found.</summary>
+    public static AngleFound Describe(Trace trace, FitGrid grid, JointFit fit, IReadOnlyList<AngleAnchor> anchors)
     {
         var spline = fit.Spline.ToArray();
         var series = fit.Series.ToArray();
@@ -197,10 +201,13 @@ internal static class AngleSearch
                 Series = series,
                 Covariance = fit.SeriesCovariance(),
                 TurnsAt = TurnsAt,
+                End = trace.Seconds[^1],
                 Turns = turns,
                 Residuals = residuals,
                 Weights = weights,
                 Sigma = fit.Sigma,
+                Smoothness = fit.Smoothness,
+                Anchors = anchors,
             },
             Math.Abs(turns[^1] - turns[0]));
     }

@@ -41,6 +41,7 @@ internal static class EncoderSearch
                 Series = best.Series,
                 Covariance = best.Covariance(),
                 TurnsAt = TurnsAt,
+                End = trace.Seconds[^1],
                 Turns = turns,
                 Residuals = best.Residuals,
                 Weights = best.Weights,

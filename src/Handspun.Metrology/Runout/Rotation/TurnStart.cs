@@ -9,6 +9,7 @@ internal sealed record TurnStart(int HighsPerTurn, double[] Turns);
 internal static class ReversalStarts
 {
     private const int MostHighs = 4;
+    private const double EndDrop = 4;
     private static readonly double[] Depths = [0.6, 0.35, 0.18, 0.09];
 
     /// <summary>Every guess worth a fit: for each depth of reversal and each number of highs a turn for which a whole turn was seen.</summary>
@@ -36,7 +37,7 @@ internal static class ReversalStarts
             {
                 if (Repeats(reversals, highs, range, noise))
                 {
-                    starts.Add(new(highs, Unroll(millimetres, reversals, 2 * highs)));
+                    starts.Add(new(highs, Unroll(millimetres, reversals, 2 * highs, EndDrop * noise)));
                 }
             }
         }
@@ -60,8 +61,8 @@ internal static class ReversalStarts
         return true;
     }
 
-    /// <summary>The angle of each reading when so many turning points make one turn.</summary>
-    internal static double[] Unroll(double[] millimetres, List<Reversal> reversals, int period)
+    // The angle of each reading when so many turning points make one turn.
+    private static double[] Unroll(double[] millimetres, List<Reversal> reversals, int period, double endDrop)
     {
         var places = Places(reversals, period);
         var turns = new double[millimetres.Length];
@@ -71,12 +72,15 @@ internal static class ReversalStarts
             var to = i + 1 < reversals.Count ? reversals[i + 1].Reading : turns.Length - 1;
             var (begin, end) = (Level(reversals, i, period), Level(reversals, i + 1, period));
             var (first, length) = (Place(places, i, period), Place(places, i + 1, period) - Place(places, i, period));
+            var head = i < 0 ? Passed(millimetres, to, from, begin, endDrop) : from;
+            var tail = i == reversals.Count - 1 ? Passed(millimetres, from, to, end, endDrop) : to;
             var reached = 0.0;
             for (var j = from; j <= to; j++)
             {
                 // Between a low and a high a wave is near enough a cosine, whatever the speed was.
                 var share = Math.Clamp((millimetres[j] - begin) / (end - begin), 0, 1);
                 var along = Math.Acos(1 - 2 * share) / Math.PI;
+                along = j < head ? -along : j > tail ? 2 - along : along;
                 reached = i < 0 ? along : Math.Max(reached, along);
                 turns[j] = first + length * reached;
             }
@@ -88,6 +92,22 @@ internal static class ReversalStarts
         }
 
         return turns;
+    }
+
+    // Where the readings turned once more on the way to an end of the capture, at the level at which they do so on other
+    // turns but too little for a turning point; the end where they did not.
+    private static int Passed(double[] millimetres, int from, int to, double level, double drop)
+    {
+        const double near = 0.1;
+        var way = Math.Sign(level - millimetres[from]);
+        var extreme = from;
+        for (var j = from; j != to; j += Math.Sign(to - from))
+        {
+            extreme = way * (millimetres[j] - millimetres[extreme]) > 0 ? j : extreme;
+        }
+
+        var there = Math.Abs(millimetres[extreme] - level) < near * Math.Abs(level - millimetres[from]);
+        return there && way * (millimetres[extreme] - millimetres[to]) > drop ? extreme : to;
     }
 
     // Where in the turn each kind of turning point lies: the mean share of the time of the whole turns that were seen.
