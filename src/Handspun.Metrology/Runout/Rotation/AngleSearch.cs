@@ -56,15 +56,23 @@ internal static class AngleSearch
         return counted.Count > 1 && free.Any(start => IndexStarts.Bend(start, trace.Seconds, counted) is not null) ? counted : [];
     }
 
+    // What the readings alone tell, moved to the pulses, is a better start than an even hand between them.
     private static AngleFound Find(Trace trace, List<AngleAnchor> anchors, List<TurnStart> free)
     {
-        var starts = Starts(trace, anchors, free);
+        var alone = anchors.Count == 0 || free.Count == 0 ? null : Choose(trace, [], free);
+        var held = alone is null ? null : IndexStarts.Bend(new(0, alone.TurnsAt(trace, trace.Seconds)), trace.Seconds, anchors);
+        return Choose(trace, anchors, held is null ? Starts(trace, anchors, free) : [held]) is not { } choice ? new(null, RoughTurns(trace))
+            : choice.Whole ? Polished(trace, anchors, choice)
+            : FitAll(trace, anchors, choice);
+    }
 
+    private static Choice? Choose(Trace trace, List<AngleAnchor> anchors, List<TurnStart> starts)
+    {
         // A pulse train that has nothing to do with the shaft may ask for more turns than there are readings.
-        starts.RemoveAll(start => !(start.Turns[^1] - start.Turns[0] < trace.Seconds.Length / FewestPerTurn));
+        starts = [.. starts.Where(start => start.Turns[^1] - start.Turns[0] < trace.Seconds.Length / FewestPerTurn)];
         if (starts.Count == 0)
         {
-            return new(null, RoughTurns(trace));
+            return null;
         }
 
         var most = starts.Max(start => start.Turns[^1] - start.Turns[0]);
@@ -79,7 +87,7 @@ internal static class AngleSearch
         tried.RemoveAll(one => !double.IsFinite(one.Fit.Criterion));
         if (tried.Count == 0)
         {
-            return new(null, RoughTurns(trace));
+            return null;
         }
 
         Dwell.Shares(sampleGrid.Seconds, tried.MinBy(one => Cost(one.Fit, one.Start)).Fit.Turns()).CopyTo(sampleGrid.Shares, 0);
@@ -99,13 +107,7 @@ internal static class AngleSearch
                 .MinBy(one => Cost(one.Fit, one.Start));
         }
 
-        if (whole)
-        {
-            best.Run(6);
-            return Describe(trace, sampleGrid, best, anchors);
-        }
-
-        return FitAll(trace, anchors, most, chosen, best);
+        return new(best, chosen, most, whole);
     }
 
     private static List<TurnStart> Starts(Trace trace, List<AngleAnchor> anchors, List<TurnStart> free)
@@ -134,16 +136,22 @@ internal static class AngleSearch
         return (Lay(trace, seconds, millimetres, anchors, turns * share), group == 1 && readings == trace.Seconds.Length);
     }
 
-    private static AngleFound FitAll(Trace trace, IReadOnlyList<AngleAnchor> anchors, double turns, TurnStart start, JointFit best)
+    private static AngleFound Polished(Trace trace, IReadOnlyList<AngleAnchor> anchors, Choice choice)
     {
-        var group = trace.Seconds.Length < Many ? 1 : Thinning.Group(trace.Seconds.Length, turns, MostPerTurn);
+        choice.Best.Run(6);
+        return Describe(trace, choice.Best.Grid, choice.Best, anchors);
+    }
+
+    private static AngleFound FitAll(Trace trace, IReadOnlyList<AngleAnchor> anchors, Choice choice)
+    {
+        var (best, most) = (choice.Best, choice.MostTurns);
+        var group = trace.Seconds.Length < Many ? 1 : Thinning.Group(trace.Seconds.Length, most, MostPerTurn);
         var (seconds, millimetres) = Thinning.Means(trace.Seconds, trace.Millimetres, group);
-        var grid = Lay(trace, seconds, millimetres, anchors, turns);
+        var grid = Lay(trace, seconds, millimetres, anchors, most);
         var fit = new JointFit(grid, best.Harmonics, best.DriftOrder);
-        var same = grid.Spline.Equals(best.Grid.Spline);
-        var turnsAt = same ? Array.ConvertAll(seconds, best.TurnsAt) : TurnsAt(grid, trace, start);
+        var turnsAt = choice.TurnsAt(trace, seconds);
         Dwell.Shares(seconds, turnsAt).CopyTo(grid.Shares, 0);
-        if (same)
+        if (grid.Spline.Equals(best.Grid.Spline))
         {
             fit.StartFrom(best);
         }
@@ -226,5 +234,18 @@ internal static class AngleSearch
         return Part(trace.Millimetres[0], reversals[0].Millimetres)
             + 0.5 * (reversals.Count - 1)
             + Part(reversals[^1].Millimetres, trace.Millimetres[^1]);
+    }
+
+    /// <summary>The best fit to the sample, and the guess that it came from.</summary>
+    private sealed record Choice(JointFit Best, TurnStart Start, double MostTurns, bool Whole)
+    {
+        /// <summary>The sample's angle as far as it goes, then the guess from where the sample ends.</summary>
+        public double[] TurnsAt(Trace trace, double[] seconds)
+        {
+            var end = Best.Grid.Seconds[^1];
+            double Guess(double at) => EncoderAngle.Between(trace.Seconds, Start.Turns, at);
+            var step = Best.TurnsAt(end) - Guess(end);
+            return Array.ConvertAll(seconds, at => at <= end ? Best.TurnsAt(at) : Guess(at) + step);
+        }
     }
 }
