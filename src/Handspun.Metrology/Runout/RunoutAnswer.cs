@@ -11,6 +11,7 @@ internal static class RunoutAnswer
     private const double MostLoss = 0.01;
     private const double LastSeconds = 0.4;
     private const double ManyRejectedShare = 0.05;
+    private const double MostTurnedBack = 15.0 / 360;   // a hand that lets go slips back a few degrees
 
     /// <summary>The answer when no whole turn was seen.</summary>
     /// <param name="capture">The capture.</param>
@@ -96,7 +97,21 @@ internal static class RunoutAnswer
         Warn(RunoutWarning.TurnsDisagree, byTurn.Length > 1 && byTurn.Max() - byTurn.Min() > 0.1 * tir + 3 * budget.Expanded.Millimetres);
         Warn(RunoutWarning.TurnCountAmbiguous, reference == AngleReference.FirstReading && TurnCount.IsAmbiguous(fit));
         Warn(RunoutWarning.IndexDoubtful, fit.IndexRecounted);
+        Warn(RunoutWarning.BackwardsSuspected, TurnedBack(fit.Turns) > MostTurnedBack);
         return warnings;
+    }
+
+    // The farthest way back from the farthest place reached, in turns.
+    private static double TurnedBack(double[] turns)
+    {
+        var (farthest, back) = (double.MinValue, 0.0);
+        foreach (var turn in turns)
+        {
+            farthest = Math.Max(farthest, turn);
+            back = Math.Max(back, farthest - turn);
+        }
+
+        return back;
     }
 
     // A shift of zero turns the cosine and sine of each wave by so many of its own angles.

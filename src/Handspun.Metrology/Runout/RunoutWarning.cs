@@ -26,6 +26,9 @@ public enum RunoutWarning
 
     /// <summary>Index pulses were missed or came twice, and were counted anew from the readings.</summary>
     IndexDoubtful,
+
+    /// <summary>The shaft seems to have been turned back on the way.</summary>
+    BackwardsSuspected,
 }
 
 /// <summary>Codes and plain sentences for the warnings.</summary>
@@ -42,6 +45,7 @@ public static class RunoutWarningText
         RunoutWarning.TurnsDisagree => "turns-disagree",
         RunoutWarning.TurnCountAmbiguous => "turn-count-ambiguous",
         RunoutWarning.IndexDoubtful => "index-doubtful",
+        RunoutWarning.BackwardsSuspected => "backwards-suspected",
         _ => throw new ArgumentOutOfRangeException(nameof(warning), warning, "No such warning."),
     };
 
@@ -50,11 +54,12 @@ public static class RunoutWarningText
     {
         RunoutWarning.FewTurns => "Fewer turns than wanted were seen; turn again for a surer result.",
         RunoutWarning.FewReadingsPerTurn => "Few readings a turn: a narrow peak could hide between them; turn slower.",
-        RunoutWarning.NoReference => "No index or mark: the high spot's angle counts from the first reading only.",
+        RunoutWarning.NoReference => "No index or mark: the high spot's angle counts from the first reading only, and turns are counted by what repeats.",
         RunoutWarning.ManyRejected => "Many readings were left out; check that the stand and the plunger are tight.",
         RunoutWarning.CoarseResolution => "The runout is only a few steps of this gauge; a finer gauge would say more.",
         RunoutWarning.TurnsDisagree => "The turns do not agree; check the stand, the plunger and the shaft's end play.",
         RunoutWarning.TurnCountAmbiguous => "The shape repeats within a turn: the count of turns may be double or half.",
+        RunoutWarning.BackwardsSuspected => "The shaft seems to have been turned back on the way; turn one way only, to the end.",
         RunoutWarning.IndexDoubtful => "Index pulses were missed or came twice; check the sensor's gap and wiring.",
         _ => throw new ArgumentOutOfRangeException(nameof(warning), warning, "No such warning."),
     };

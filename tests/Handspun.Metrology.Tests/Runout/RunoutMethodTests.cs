@@ -330,4 +330,28 @@ public class RunoutMethodTests
         changed[at] = value;
         return changed;
     }
+
+    [Theory]
+    [InlineData(0, 0, 1)]
+    [InlineData(40, 15, 20)]
+    public void Warnings_OfAShaftThatWasTurnedBack_SaySoAndTheRunoutHolds(double degreesBack, int fewest, int most)
+    {
+        var warned = 0;
+        for (var seed = 1; seed <= 20; seed++)
+        {
+            var simulated = CaptureSimulation.Run(
+                ShaftShape.WithTir(0.08, seed, harmonics: 3),
+                HandTurn.Create(seed, turns: 5, turnsPerSecond: 0.5, new HandHabits { Unevenness = 0.4, Stops = 1, SlipBackDegrees = degreesBack }),
+                new Indicator { RateHz = 90 },
+                seed,
+                leadInSeconds: 0.5,
+                leadOutSeconds: 0.5,
+                AngleAid.IndexEachTurn);
+            var result = Captures.Measure(simulated.ToCapture());
+            warned += result.Warnings.Contains(RunoutWarning.BackwardsSuspected) ? 1 : 0;
+            Assert.Equal(simulated.TrueTirMillimetres, result.Tir!.Value.Millimetres, 0.002);
+        }
+
+        Assert.InRange(warned, fewest, most);
+    }
 }
