@@ -94,11 +94,11 @@ public sealed class BadInputTests
         await ProblemAsync(await http.PostAsJsonAsync("api/v1/bay/point", new { job, point = "no-such", cautions_read = true }), 404, "has no point 'no-such'");
         await ProblemAsync(await http.PostAsJsonAsync("api/v1/bay/point", new { job, point = "pinion-runout" }), 409, "read its cautions");
         await ProblemAsync(await http.PostAsJsonAsync("api/v1/bay/point", new { job, point = "pinion-runout", gauge = "other", cautions_read = true }), 409, "There is no gauge 'other'");
-        await ProblemAsync(await http.PostAsJsonAsync("api/v1/bay/point", new { job, point = "pinion-runout", cautions_read = true, turns_wanted = 0.5 }), 400, "from 1 to 20");
+        await ProblemAsync(await http.PostAsJsonAsync("api/v1/bay/point", new { job, point = "pinion-runout", cautions_read = true, wanted = 0.5 }), 400, "from 1 to 20");
         await ProblemAsync(await http.PostAsJsonAsync("api/v1/bay/point", new { jobb = job }), 400, "send JSON");
         await ProblemAsync(await http.PostAsync("api/v1/bay/point", new StringContent("{", Encoding.UTF8, "application/json")), 400, "send JSON");
         await ProblemAsync(await http.PostAsync("api/v1/bay/finish", null), 409, "No capture is running");
-        await ProblemAsync(await http.PostAsync("api/v1/bay/mark", null), 409, "say when the mark passes");
+        await ProblemAsync(await http.PostAsync("api/v1/bay/mark", null), 409, "No capture is running");
         await ProblemAsync(await http.PutAsJsonAsync($"api/v1/jobs/{job}/points/pinion-runout/limit", new { at_most = "0.005", source = "manual, page 12" }), 400, "Give the length with its unit");
         await ProblemAsync(await http.PutAsJsonAsync($"api/v1/jobs/{job}/points/pinion-runout/limit", new { at_most = "0.005 in" }), 400, "Say where the limit comes from");
         await ProblemAsync(await http.PutAsJsonAsync($"api/v1/jobs/{job}/points/pinion-runout/limit", new { at_least = "0.2 mm", at_most = "0.005 in", source = "x" }), 400, "does not lie below");

@@ -42,7 +42,7 @@ public sealed class MainJobTests(Browser browser) : IClassFixture<Browser>
         // The foreign client saw the readings, the progress and the result, the last one retained for who comes later.
         await Until.TrueAsync(() => listener.Messages("/result").Count > 0);
         Assert.NotEmpty(listener.Messages("gauges/pinion/readings"));
-        Assert.Contains(listener.Messages("/progress"), message => message.Payload.GetProperty("phase").GetString() == "turning");
+        Assert.Contains(listener.Messages("/progress"), message => message.Payload.GetProperty("phase").GetString() == "running");
         await using var later = await Listener.SubscribeAsync(workshop.BrokerPort, "mqttv311");
         await Until.TrueAsync(() => later.Messages($"jobs/{job}/points/pinion-runout/result").Any(message => message.Retained));
         var retained = later.Messages($"jobs/{job}/points/pinion-runout/result").First(message => message.Retained).Payload;

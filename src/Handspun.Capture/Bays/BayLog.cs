@@ -12,8 +12,8 @@ internal static partial class BayLog
     [LoggerMessage(3002, LogLevel.Information, "Capture {Capture} of job {Job}, {Point}, has started with gauge {Gauge}")]
     public static partial void Started(ILogger logger, string capture, string job, string point, GaugeName gauge);
 
-    [LoggerMessage(3003, LogLevel.Information, "Capture {Capture} of job {Job} has ended ({Ending}) after {Turns:0.00} turns and {Readings} readings of gauge {Gauge}")]
-    public static partial void Finished(ILogger logger, string capture, string job, GaugeName gauge, CaptureEnding ending, double turns, int readings);
+    [LoggerMessage(3003, LogLevel.Information, "Capture {Capture} of job {Job} has ended ({Ending}) after {Count:0.00} {Counted} and {Readings} readings of gauge {Gauge}")]
+    public static partial void Finished(ILogger logger, string capture, string job, GaugeName gauge, CaptureEnding ending, double count, string counted, int readings);
 
     [LoggerMessage(3004, LogLevel.Information, "Capture {Capture} was only a touch and is not recorded")]
     public static partial void Touched(ILogger logger, string capture);

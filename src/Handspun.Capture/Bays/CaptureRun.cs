@@ -1,4 +1,5 @@
 using Handspun.Capture.Finishing;
+using Handspun.Capture.Methods;
 using Handspun.Capture.Progress;
 using Handspun.Gauges.Listening;
 using Handspun.Gauges.Readings;
@@ -14,7 +15,7 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
     private readonly List<double> _millimetres = [];
     private readonly List<double> _marks = [];
     private readonly long _unreadableBefore = gauge.State.Unreadable;
-    private RunoutResult? _result;
+    private readonly Func<RotationCapture, CaptureFinding> _look = task.Method.Follow(RecordMaking.TraitsOf(gauge.Setup.Profile), task.Wish);
     private int _measured = -1;
 
     public string Id { get; } = id;
@@ -27,14 +28,14 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
 
     public int Readings => _seconds.Count;
 
-    /// <summary>What the readings said when they were last looked at; null before.</summary>
-    public RunoutResult? SoFar => _result;
+    /// <summary>What the readings said when they were last looked at.</summary>
+    public CaptureFinding SoFar { get; private set; } = task.Method.Nothing;
 
-    /// <summary>Whether the shaft was turning when it was last looked at.</summary>
-    public bool IsTurning { get; set; }
+    /// <summary>Whether something moved when it was last looked at.</summary>
+    public bool IsMoving { get; set; }
 
-    /// <summary>Whether the shaft has been seen to turn; a capture that was started by hand may begin before that.</summary>
-    public bool HasTurned { get; set; }
+    /// <summary>Whether something has been seen to move; a capture that was started by hand may begin before that.</summary>
+    public bool HasMoved { get; set; }
 
     /// <summary>Since when the gauge is gone; null while it is there.</summary>
     public TimeSpan? GaugeGoneSince { get; set; }
@@ -72,36 +73,46 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
         _measured = -1;   // what was worked out before counts its angles from somewhere else
     }
 
-    /// <summary>Works out what the readings say, unless nothing has come since the last time.</summary>
-    public RunoutResult Measure()
+    /// <summary>Looks at what the readings say so far, unless nothing has come since the last time.</summary>
+    public void Look()
     {
-        if (_result is null || _measured != Readings)
+        if (_measured != Readings)
         {
-            _result = RunoutMethod.Measure(Capture(), RecordMaking.TraitsOf(gauge.Setup.Profile), new RunoutSettings { TurnsWanted = Task.TurnsWanted });
+            SoFar = _look(Capture());
             _measured = Readings;
         }
+    }
 
-        return _result;
+    /// <summary>Works out what the readings say, from all of them at once.</summary>
+    public CaptureFinding Measure()
+    {
+        SoFar = Task.Method.Measure(Capture(), RecordMaking.TraitsOf(gauge.Setup.Profile), Task.Wish);
+        _measured = Readings;
+        return SoFar;
     }
 
     /// <summary>How far the capture has come, by what was last worked out.</summary>
-    public CaptureProgress Report(CapturePhase phase, TimeSpan newest) => new()
+    public CaptureProgress Report(CapturePhase phase, TimeSpan newest)
     {
-        Capture = Id,
-        Task = Task,
-        Phase = phase,
-        Started = From,
-        Now = newest,
-        Turns = SoFar?.Turns ?? 0,
-        TurnsPerSecond = SoFar?.TurnsPerSecond ?? 0,
-        Readings = Readings,
-        ReadingsPerTurn = SoFar is { TurnsPerSecond: > 0 and var speed } ? ReadingsPerSecond / speed : 0,
-        Tir = SoFar?.Tir,
-        TirU95 = SoFar?.TirU95,
-        Sentence = phase == CapturePhase.Ended ? CaptureSentence.Ended
-            : GaugeGoneSince is not null ? CaptureSentence.GaugeGone
-            : CaptureSentence.Turning(Task, SoFar, ReadingsPerSecond, _marks.Count),
-    };
+        var figures = SoFar.Figures;
+        var soFar = new CaptureSoFar(Task.Wanted, ReadingsPerSecond, _marks.Count);
+        return new()
+        {
+            Capture = Id,
+            Task = Task,
+            Phase = phase,
+            Started = From,
+            Now = newest,
+            Readings = Readings,
+            Count = SoFar.Count,
+            Value = figures.Value,
+            ValueU95 = figures.ValueU95,
+            Live = SoFar.Live(soFar),
+            Sentence = phase == CapturePhase.Ended ? Task.Method.Words.Enough
+                : GaugeGoneSince is not null ? Task.Method.Words.GaugeGone
+                : SoFar.Advice(soFar),
+        };
+    }
 
     /// <summary>Ends the capture. The journal is still held; whoever files the record lets it go.</summary>
     public FinishedCapture Finish(CaptureEnding ending, GaugeClock clock) => new()
@@ -114,7 +125,7 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
         To = Newest,
         Ending = ending,
         Readings = Capture(),
-        Result = Measure(),
+        Finding = SoFar,
         GaugeGap = GaugeGap,
         Unreadable = gauge.State.Unreadable - _unreadableBefore,
         JournalHold = journalHold,

@@ -1,5 +1,5 @@
+using Handspun.Capture.Methods;
 using Handspun.Jobs.Records;
-using Handspun.Metrology.Runout;
 
 namespace Handspun.Capture.Bays;
 
@@ -14,12 +14,12 @@ internal static class EndingRule
             return now - since > settings.GaugeGone ? CaptureEnding.GaugeLost : null;
         }
 
-        if (run.SoFar is { Status: RunoutStatus.Measured } soFar && soFar.Turns >= run.Task.TurnsWanted)
+        if (run.SoFar.IsEnough(run.Task.Wanted))
         {
             return CaptureEnding.Enough;
         }
 
-        if (run.HasTurned && !run.IsTurning && run.Newest - run.From > settings.StandStill)
+        if (run.HasMoved && !run.IsMoving && run.Newest - run.From > run.Task.Method.Pace.StandStill)
         {
             return CaptureEnding.StoodStill;
         }
@@ -27,7 +27,7 @@ internal static class EndingRule
         return now - run.From > settings.Longest ? CaptureEnding.TooLong : null;
     }
 
-    /// <summary>Whether the shaft was only touched, so that there is nothing to record.</summary>
-    public static bool WasOnlyTouched(CaptureEnding ending, RunoutResult result, BaySettings settings) =>
-        ending == CaptureEnding.StoodStill && result.Status != RunoutStatus.Measured && result.Turns < settings.TouchTurns;
+    /// <summary>Whether the capture was no more than a touch, so that there is nothing to record.</summary>
+    public static bool WasOnlyTouched(CaptureEnding ending, CaptureFinding finding) =>
+        ending == CaptureEnding.StoodStill && finding.IsOnlyTouch;
 }

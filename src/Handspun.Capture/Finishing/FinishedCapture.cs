@@ -1,4 +1,5 @@
 using Handspun.Capture.Bays;
+using Handspun.Capture.Methods;
 using Handspun.Gauges.Listening;
 using Handspun.Jobs.Records;
 using Handspun.Metrology.Runout;
@@ -33,7 +34,7 @@ public sealed record FinishedCapture
     public required RotationCapture Readings { get; init; }
 
     /// <summary>What they say.</summary>
-    public required RunoutResult Result { get; init; }
+    public required CaptureFinding Finding { get; init; }
 
     /// <summary>Whether the gauge was gone for a while.</summary>
     public bool GaugeGap { get; init; }

@@ -1,4 +1,5 @@
 using Handspun.Gauges.Profiles;
+using Handspun.Jobs.Limits;
 using Handspun.Jobs.Records;
 using Handspun.Metrology.Decision;
 using Handspun.Metrology.Quantities;
@@ -12,20 +13,19 @@ public static class RecordMaking
     /// <summary>The record of a finished capture.</summary>
     public static CaptureRecord RecordOf(FinishedCapture capture)
     {
-        var result = capture.Result;
-        var measured = result.Status == RunoutStatus.Measured;
-        var decision = Decide(capture);
+        var figures = capture.Finding.Figures;
+        var decision = Decide(capture.Task.Limit, figures);
         return new CaptureRecord
         {
             Id = capture.Id,
             At = capture.At,
             Seconds = (capture.To - capture.From).TotalSeconds,
             Ending = capture.Ending,
-            Status = measured ? RecordStatus.Complete : RecordStatus.Incomplete,
-            Missing = result.Missing,
+            Status = capture.Finding.IsMeasured ? RecordStatus.Complete : RecordStatus.Incomplete,
+            Missing = capture.Finding.Missing,
             Gauge = GaugeOf(capture),
             Limit = capture.Task.Limit is { } limit ? limit with { } : null,
-            Figures = FiguresOf(result),
+            Figures = figures,
             Verdict = decision?.Verdict,
             ProbabilityOutside = decision?.ProbabilityOutside,
             Warnings = [.. WarningsOf(capture)],
@@ -39,9 +39,9 @@ public static class RecordMaking
         ErrorLimit = Length.FromMillimetres(profile.Accuracy.ErrorLimitMillimetres),
     };
 
-    private static ConformityDecision? Decide(FinishedCapture capture) =>
-        capture is { Task.Limit: { } limit, Result: { Tir: { } tir, TirU95: { } uncertainty } }
-            ? ConformityRule.Decide(tir, uncertainty, limit.Tolerance)
+    private static ConformityDecision? Decide(Limit? limit, ResultFigures figures) =>
+        limit is not null && figures is { Value: { } value, ValueU95: { } uncertainty }
+            ? ConformityRule.Decide(value, uncertainty, limit.Tolerance)
             : null;
 
     private static RecordGauge GaugeOf(FinishedCapture capture) => new()
@@ -53,26 +53,11 @@ public static class RecordMaking
         ErrorLimitMillimetres = capture.Gauge.Profile.Accuracy.ErrorLimitMillimetres,
     };
 
-    private static RunoutFigures FiguresOf(RunoutResult result) => new()
-    {
-        Readings = result.Readings,
-        Rejected = result.Rejected.Count(rejected => rejected.Reason == RejectionReason.Knock),
-        Turns = result.Turns,
-        TirMillimetres = result.Tir?.Millimetres,
-        TirU95Millimetres = result.TirU95?.Millimetres,
-        EccentricityMillimetres = result.Eccentricity?.Millimetres,
-        RoundnessMillimetres = result.Roundness?.Millimetres,
-        HighSpotDegrees = result.HighSpot?.Degrees,
-        HighSpotU95Degrees = result.HighSpotU95Degrees,
-        LowSpotDegrees = result.LowSpot?.Degrees,
-        AngleReference = result.HighSpot is null ? null : RunoutCodes.Of(result.Reference),
-    };
-
     private static IEnumerable<RecordWarning> WarningsOf(FinishedCapture capture)
     {
-        foreach (var warning in capture.Result.Warnings)
+        foreach (var warning in capture.Finding.Warnings)
         {
-            yield return new RecordWarning(RunoutWarningText.Code(warning), RunoutWarningText.Sentence(warning));
+            yield return warning;
         }
 
         if (capture.GaugeGap)

@@ -1,4 +1,5 @@
 using Handspun.Capture.Bays;
+using Handspun.Capture.Methods;
 using Handspun.Metrology.Quantities;
 
 namespace Handspun.Capture.Progress;
@@ -6,11 +7,11 @@ namespace Handspun.Capture.Progress;
 /// <summary>What a bay is doing with its point.</summary>
 public enum CapturePhase
 {
-    /// <summary>It waits for the shaft to turn.</summary>
+    /// <summary>It waits for something to move under the gauge.</summary>
     Waiting,
 
-    /// <summary>The shaft turns and the capture is running.</summary>
-    Turning,
+    /// <summary>The capture is running.</summary>
+    Running,
 
     /// <summary>The capture has ended; its record follows.</summary>
     Ended,
@@ -37,24 +38,21 @@ public sealed record CaptureProgress
     /// <summary>The newest reading's time on the gauge clock.</summary>
     public TimeSpan Now { get; init; }
 
-    /// <summary>Turns so far.</summary>
-    public double Turns { get; init; }
-
-    /// <summary>Turns a second now.</summary>
-    public double TurnsPerSecond { get; init; }
-
     /// <summary>Readings so far.</summary>
     public int Readings { get; init; }
 
-    /// <summary>Readings that one turn gets at this speed; 0 where it is not known.</summary>
-    public double ReadingsPerTurn { get; init; }
+    /// <summary>Turns, cycles or passes so far.</summary>
+    public double Count { get; init; }
 
-    /// <summary>Runout so far; null before there was one whole turn.</summary>
-    public Length? Tir { get; init; }
+    /// <summary>The value that is held against the limit, so far; null before there is one.</summary>
+    public Length? Value { get; init; }
 
-    /// <summary>Its expanded uncertainty.</summary>
-    public Length? TirU95 { get; init; }
+    /// <summary>Its expanded uncertainty (k = 2).</summary>
+    public Length? ValueU95 { get; init; }
 
-    /// <summary>What to do, in one plain sentence.</summary>
+    /// <summary>What only this kind of measurement tells.</summary>
+    public required LiveFigures Live { get; init; }
+
+    /// <summary>What to do, in one plain sentence or two.</summary>
     public required string Sentence { get; init; }
 }

@@ -21,6 +21,12 @@ public sealed class JobPoint
     /// <summary>Its name on screens.</summary>
     public required string Title { get; init; }
 
+    /// <summary>How it is measured.</summary>
+    public PointKind Kind { get; init; }
+
+    /// <summary>What was said of it before it is measured; null where nothing was.</summary>
+    public PointSetup? Setup { get; set; }
+
     /// <summary>What its results are held against; null where there is no limit.</summary>
     public Limit? Limit { get; set; }
 

@@ -1,30 +1,25 @@
 using Handspun.Jobs.Limits;
-using Handspun.Metrology.Quantities;
 
 namespace Handspun.Jobs.Points;
 
-/// <summary>What is measured on a bike, in general: the kind of point that a job takes over when it is opened.</summary>
-/// <param name="Code">Its name in data and topics: lower-case letters, digits and hyphens.</param>
-/// <param name="Title">Its name on screens.</param>
-/// <param name="How">How to set the gauge up, in a sentence or two.</param>
-/// <param name="ShippedLimit">The limit that a new job starts with; unconfirmed until the shop confirms it.</param>
-public sealed record MeasuringPoint(string Code, string Title, string How, Limit ShippedLimit)
+/// <summary>What is measured on a bike, in general: a point of the catalogue, which a job takes over when it is chosen.</summary>
+public sealed record MeasuringPoint
 {
-    /// <summary>Runout of the pinion shaft: the gate of every job in the cam chest.</summary>
-    /// <remarks>
-    /// Common practice, no source: about 0.003 in is a good shaft and 0.013 in is not. The limit stands between the two,
-    /// nearer to the good one.
-    /// </remarks>
-    public static MeasuringPoint PinionRunout { get; } = new(
-        "pinion-runout",
-        "Pinion shaft runout",
-        "Clamp the stand to the engine, never to the frame or the lift. Set the plunger on the machined bearing surface, square to the shaft, with about a millimetre of travel in hand. Then turn the rear wheel in top gear.",
-        new Limit
-        {
-            UpperMillimetres = Length.FromInches(0.005).Millimetres,
-            Source = "common practice, no source: look it up in the machine's service manual",
-        });
+    /// <summary>Its name in data and topics: lower-case letters, digits and hyphens.</summary>
+    public required string Code { get; init; }
 
-    /// <summary>Every kind of point.</summary>
-    public static IReadOnlyList<MeasuringPoint> All { get; } = [PinionRunout];
+    /// <summary>Its name on screens.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>How it is measured.</summary>
+    public required PointKind Kind { get; init; }
+
+    /// <summary>How to set the gauge or the tool up, in a sentence or two.</summary>
+    public required string How { get; init; }
+
+    /// <summary>What to heed at this point beyond what is heeded in every job, one sentence each; may be empty.</summary>
+    public IReadOnlyList<string> Cautions { get; init; } = [];
+
+    /// <summary>The limit that a new job starts with, unconfirmed until the shop confirms it; null where no number is honest for every machine.</summary>
+    public Limit? ShippedLimit { get; init; }
 }

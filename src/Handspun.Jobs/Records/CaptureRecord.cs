@@ -65,8 +65,8 @@ public sealed class CaptureRecord
     /// <summary>The limit, as it was at the time; null where there was none.</summary>
     public Limit? Limit { get; init; }
 
-    /// <summary>What was found.</summary>
-    public required RunoutFigures Figures { get; init; }
+    /// <summary>What was found, in the figures of the point's kind.</summary>
+    public required ResultFigures Figures { get; init; }
 
     /// <summary>What the result says when it is held against the limit; null where there is no result or no limit.</summary>
     public Verdict? Verdict { get; init; }

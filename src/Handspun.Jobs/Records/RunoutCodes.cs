@@ -13,4 +13,13 @@ public static class RunoutCodes
         AngleReference.Mark => "mark",
         _ => "first-reading",
     };
+
+    /// <summary>The same for a person, such as <c>the mark</c>.</summary>
+    public static string InWords(string? code) => code switch
+    {
+        "encoder" => "the encoder's zero",
+        "index" => "the index",
+        "mark" => "the mark",
+        _ => "the first reading",
+    };
 }

@@ -1,14 +1,14 @@
+using System.Globalization;
+using System.Text.Json.Serialization;
+using Handspun.Jobs.Lengths;
+using Handspun.Jobs.Points;
+using Handspun.Metrology.Quantities;
+
 namespace Handspun.Jobs.Records;
 
 /// <summary>What a runout capture found, as it is kept. Lengths in millimetres, angles in degrees; null where it is not known.</summary>
-public sealed record RunoutFigures
+public sealed record RunoutFigures : ResultFigures
 {
-    /// <summary>Readings in the capture.</summary>
-    public int Readings { get; init; }
-
-    /// <summary>Readings that were left out as knocks.</summary>
-    public int Rejected { get; init; }
-
     /// <summary>Turns that were seen.</summary>
     public double Turns { get; init; }
 
@@ -35,4 +35,40 @@ public sealed record RunoutFigures
 
     /// <summary>Where zero degrees is, as a code: <c>first-reading</c>, <c>mark</c>, <c>index</c> or <c>encoder</c>.</summary>
     public string? AngleReference { get; init; }
+
+    /// <inheritdoc/>
+    [JsonIgnore]
+    public override PointKind Kind => PointKind.Runout;
+
+    /// <inheritdoc/>
+    public override Length? Value => TirMillimetres is { } tir ? Length.FromMillimetres(tir) : null;
+
+    /// <inheritdoc/>
+    public override Length? ValueU95 => TirU95Millimetres is { } u ? Length.FromMillimetres(u) : null;
+
+    /// <inheritdoc/>
+    public override string ValueTitle => "Total indicated runout";
+
+    /// <inheritdoc/>
+    public override string SurerBy => "Measure again with more turns or a finer gauge.";
+
+    /// <inheritdoc/>
+    public override IEnumerable<Figure> ToShow(LengthUnit unit)
+    {
+        if (Turns > 0)
+        {
+            yield return new("Turns", Turns.ToString("0.0", CultureInfo.InvariantCulture));
+        }
+
+        yield return new("Readings", Readings.ToString(CultureInfo.InvariantCulture));
+        if (HighSpotDegrees is { } angle)
+        {
+            yield return new("High spot", string.Create(CultureInfo.InvariantCulture, $"{angle:0}° from {RunoutCodes.InWords(AngleReference)}"));
+        }
+
+        if (EccentricityMillimetres is { } off)
+        {
+            yield return new("Off centre by", LengthText.Of(Length.FromMillimetres(off), unit));
+        }
+    }
 }

@@ -33,7 +33,7 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
                     Customer = Trimmed(order.Customer),
                     OpenedAt = now,
                     Bike = await BikeOfAsync(context, order, cancellationToken),
-                    Points = [.. points.Select((point, place) => new JobPoint { Place = place, Code = point.Code, Title = point.Title, Limit = point.ShippedLimit with { } })],
+                    Points = [.. points.Select(PointOf)],
                 };
                 context.Jobs.Add(job);
                 return job;
@@ -66,8 +66,9 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
 
     /// <summary>Attaches a record to a point. The newest counts again, whatever was picked before.</summary>
     /// <exception cref="JobNotFoundException">There is no such job or point.</exception>
-    public async Task AttachAsync(string job, string point, CaptureRecord record, CancellationToken cancellationToken) =>
-        await ChangePointAsync(job, point, found =>
+    /// <returns>The job as it is now.</returns>
+    public Task<Job> AttachAsync(string job, string point, CaptureRecord record, CancellationToken cancellationToken) =>
+        ChangePointAsync(job, point, found =>
         {
             found.Records.Add(record);
             if (record.Status == RecordStatus.Complete)
@@ -78,8 +79,9 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
 
     /// <summary>Lets a record of the point count.</summary>
     /// <exception cref="JobNotFoundException">There is no such job, point, or record with a result.</exception>
-    public async Task PickAsync(string job, string point, string record, CancellationToken cancellationToken) =>
-        await ChangePointAsync(job, point, found =>
+    /// <returns>The job as it is now.</returns>
+    public Task<Job> PickAsync(string job, string point, string record, CancellationToken cancellationToken) =>
+        ChangePointAsync(job, point, found =>
         {
             found.PickedRecordId = found.Records.Exists(r => r.Id == record && r.Status == RecordStatus.Complete)
                 ? record
@@ -89,15 +91,44 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
     /// <summary>Gives a point another limit. Records that are there keep the one that they were held against.</summary>
     /// <exception cref="JobNotFoundException">There is no such job or point.</exception>
     /// <exception cref="ArgumentException">The limit has no bound, or its lower bound is not below its upper.</exception>
-    public async Task SetLimitAsync(string job, string point, Limit limit, CancellationToken cancellationToken)
+    /// <returns>The job as it is now.</returns>
+    public Task<Job> SetLimitAsync(string job, string point, Limit limit, CancellationToken cancellationToken)
     {
         if (limit is { LowerMillimetres: null, UpperMillimetres: null } || limit.LowerMillimetres >= limit.UpperMillimetres)
         {
             throw new ArgumentException("A limit has a lower bound, an upper bound, or both with the lower below the upper.", nameof(limit));
         }
 
-        await ChangePointAsync(job, point, found => found.Limit = limit, cancellationToken);
+        return ChangePointAsync(job, point, found => found.Limit = limit, cancellationToken);
     }
+
+    /// <summary>Says of a point what is to be known before it is measured.</summary>
+    /// <exception cref="JobNotFoundException">There is no such job or point.</exception>
+    /// <exception cref="ArgumentException">The setup is for another kind of point, or something in it cannot be.</exception>
+    /// <returns>The job as it is now.</returns>
+    public Task<Job> SetUpAsync(string job, string point, PointSetup setup, CancellationToken cancellationToken) => setup.Problems().FirstOrDefault() is { } problem
+        ? throw new ArgumentException(problem, nameof(setup))
+        : ChangePointAsync(
+            job,
+            point,
+            found => found.Setup = setup.Kind == found.Kind
+                ? setup
+                : throw new ArgumentException($"Point '{point}' is measured as {PointKindCodes.Of(found.Kind)}: what was given is for {PointKindCodes.Of(setup.Kind)}.", nameof(setup)),
+            cancellationToken);
+
+    /// <summary>Adds a point of the catalogue to a job, after those that are there. One that is there already stays as it is.</summary>
+    /// <exception cref="JobNotFoundException">There is no such job.</exception>
+    /// <returns>The job as it is now.</returns>
+    public Task<Job> AddPointAsync(string job, MeasuringPoint point, CancellationToken cancellationToken) => ChangeAsync(
+        job,
+        found =>
+        {
+            if (!found.Points.Exists(p => p.Code == point.Code))
+            {
+                found.Points.Add(PointOf(point, found.Points.Select(p => p.Place).DefaultIfEmpty(-1).Max() + 1));
+            }
+        },
+        cancellationToken);
 
     /// <summary>Notes that the cautions were read and followed, the first time that somebody says so.</summary>
     /// <exception cref="JobNotFoundException">There is no such job.</exception>
@@ -112,11 +143,14 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
             cancellationToken);
     }
 
-    private async Task ChangePointAsync(string job, string point, Action<JobPoint> change, CancellationToken cancellationToken) => await WriteAsync(
+    private Task<Job> ChangePointAsync(string job, string point, Action<JobPoint> change, CancellationToken cancellationToken) =>
+        ChangeAsync(job, found => change(found.Points.Find(p => p.Code == point) ?? throw JobNotFoundException.Point(job, point)), cancellationToken);
+
+    private Task<Job> ChangeAsync(string job, Action<Job> change, CancellationToken cancellationToken) => WriteAsync(
         async context =>
         {
             var found = await Whole(context).AsTracking().FirstOrDefaultAsync(j => j.Number == job, cancellationToken) ?? throw JobNotFoundException.Job(job);
-            change(found.Points.Find(p => p.Code == point) ?? throw JobNotFoundException.Point(job, point));
+            change(found);
             return found;
         },
         cancellationToken);
@@ -156,6 +190,15 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
 
         return new Bike { Make = order.Make!.Trim(), Model = order.Model!.Trim(), Year = order.Year!.Value, Vin = vin, Odometer = order.Odometer };
     }
+
+    private static JobPoint PointOf(MeasuringPoint point, int place) => new()
+    {
+        Place = place,
+        Code = point.Code,
+        Title = point.Title,
+        Kind = point.Kind,
+        Limit = point.ShippedLimit is { } limit ? limit with { } : null,
+    };
 
     private static string? Trimmed(string? text) => string.IsNullOrWhiteSpace(text) ? null : text.Trim();
 }

@@ -30,6 +30,7 @@ public sealed class JobsContext(DbContextOptions<JobsContext> options) : DbConte
     {
         // SQLite cannot sort a DateTimeOffset; ticks in UTC sort everywhere.
         configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcTicks>();
+        configurationBuilder.Properties<PointKind>().HaveConversion<string>();
         configurationBuilder.Properties<RecordStatus>().HaveConversion<string>();
         configurationBuilder.Properties<CaptureEnding>().HaveConversion<string>();
         configurationBuilder.Properties<Verdict>().HaveConversion<string>();
@@ -55,6 +56,7 @@ public sealed class JobsContext(DbContextOptions<JobsContext> options) : DbConte
             point.Ignore(p => p.NewestFirst);
             point.Ignore(p => p.Counting);
             point.HasIndex(p => new { p.JobId, p.Code }).IsUnique();
+            point.Property(p => p.Setup).HasConversion((ValueConverter)new AsJson<PointSetup>(), AsJson<PointSetup>.SameObject);
             point.OwnsOne(p => p.Limit, limit =>
             {
                 limit.Ignore(l => l.Confirmed);
@@ -67,14 +69,13 @@ public sealed class JobsContext(DbContextOptions<JobsContext> options) : DbConte
             record.HasKey(r => r.Id);
             record.HasIndex(r => new { r.JobPointId, r.At });
             record.OwnsOne(r => r.Gauge);
-            record.OwnsOne(r => r.Figures);
+            record.Property(r => r.Figures).HasConversion(new AsJson<ResultFigures>(), AsJson<ResultFigures>.SameObject);
             record.OwnsOne(r => r.Limit, limit =>
             {
                 limit.Ignore(l => l.Confirmed);
                 limit.Ignore(l => l.Tolerance);
             });
             record.Navigation(r => r.Gauge).IsRequired();
-            record.Navigation(r => r.Figures).IsRequired();
             record.Property(r => r.Warnings).HasConversion(
                 warnings => JsonSerializer.Serialize(warnings, JsonSerializerOptions.Default),
                 json => JsonSerializer.Deserialize<List<RecordWarning>>(json, JsonSerializerOptions.Default) ?? new(),
@@ -83,6 +84,15 @@ public sealed class JobsContext(DbContextOptions<JobsContext> options) : DbConte
                     warnings => warnings.Count,
                     warnings => warnings));
         });
+    }
+
+    /// <summary>What is never changed in place, only replaced, kept in one column with its kind.</summary>
+    private sealed class AsJson<T>() : ValueConverter<T, string>(
+        value => JsonSerializer.Serialize(value, FiguresJson.Options),
+        json => JsonSerializer.Deserialize<T>(json, FiguresJson.Options)!)
+        where T : class
+    {
+        public static ValueComparer<T> SameObject { get; } = new((left, right) => ReferenceEquals(left, right), value => value.GetHashCode(), value => value);
     }
 
     private sealed class UtcTicks() : ValueConverter<DateTimeOffset, long>(

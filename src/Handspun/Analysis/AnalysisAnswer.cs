@@ -56,7 +56,7 @@ internal sealed record AnalysisAnswer
     public static AnalysisAnswer Of(string file, CaptureFile read, Limit? limit)
     {
         var result = RunoutMethod.Measure(read.Capture, read.Gauge, new RunoutSettings());
-        var against = limit ?? MeasuringPoint.All.FirstOrDefault(point => point.Code == read.Point)?.ShippedLimit;
+        var against = limit ?? PointCatalogue.Find(read.Point)?.ShippedLimit;
         var decision = against is not null && result is { Tir: { } tir, TirU95: { } uncertainty }
             ? ConformityRule.Decide(tir, uncertainty, against.Tolerance)
             : (ConformityDecision?)null;

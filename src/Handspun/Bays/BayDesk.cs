@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Handspun.Broker;
 using Handspun.Capture.Bays;
+using Handspun.Capture.Methods;
 using Handspun.Capture.Progress;
 using Handspun.Gauges.Listening;
 using Handspun.Gauges.Readings;
@@ -28,11 +29,12 @@ internal sealed class BayDesk(
     /// <param name="cautionsRead">Whether somebody says now that the cautions were read and followed.</param>
     /// <param name="cancellationToken">Stops waiting.</param>
     /// <exception cref="JobNotFoundException">There is no such job or point.</exception>
-    /// <exception cref="BayRefusalException">The cautions were not read, or there is no such gauge.</exception>
+    /// <exception cref="BayRefusalException">The cautions were not read, the point is not measured in the bay, or there is no such gauge.</exception>
     public async Task AssignAsync(BayWish wish, bool cautionsRead, CancellationToken cancellationToken)
     {
         var found = await store.FindAsync(wish.Job, cancellationToken) ?? throw JobNotFoundException.Job(wish.Job);
         var place = found.Points.Find(p => p.Code == wish.Point) ?? throw JobNotFoundException.Point(wish.Job, wish.Point);
+        var method = CaptureMethods.Find(place.Kind) ?? throw new BayRefusalException($"{place.Title} is not measured in the bay: type what the tool shows on the job's page.");
         var name = PickGauge(wish.Gauge);
         if (found.CautionsReadAt is null)
         {
@@ -44,7 +46,7 @@ internal sealed class BayDesk(
             await store.CautionsReadAsync(wish.Job, cancellationToken);
         }
 
-        bay.Assign(TaskOf(found, place, name, wish.TurnsWanted));
+        bay.Assign(TaskOf(found, place, name, wish.Wanted ?? method.UsuallyWanted));
         await KeepAsync(wish with { Gauge = name.ToString() }, cancellationToken);
     }
 
@@ -55,12 +57,12 @@ internal sealed class BayDesk(
         await KeepAsync(null, cancellationToken);
     }
 
-    /// <summary>Gives the bay its point again where that is the one that was changed, so that the next capture is held against the new limit.</summary>
+    /// <summary>Gives the bay its point again where that is the one that was changed, so that the next capture is held against the new limit and setup.</summary>
     public async Task RenewAsync(string job, string point, CancellationToken cancellationToken)
     {
-        if (bay.View is { Task: { } task, Progress.Phase: not CapturePhase.Turning } && task.Job == job && task.Point == point)
+        if (bay.View is { Task: { } task, Progress.Phase: not CapturePhase.Running } && task.Job == job && task.Point == point)
         {
-            await AssignAsync(new BayWish(job, point, task.Gauge.ToString(), task.TurnsWanted), cautionsRead: false, cancellationToken);
+            await AssignAsync(new BayWish(job, point, task.Gauge.ToString(), task.Wanted), cautionsRead: false, cancellationToken);
         }
     }
 
@@ -90,7 +92,7 @@ internal sealed class BayDesk(
         var progress = view.Progress is { } known ? ProgressMessage.Of(known) : null;
         return new BayMessage
         {
-            Phase = progress?.Phase is "turning" or "waiting" ? progress.Phase : "idle",
+            Phase = progress?.Phase is "running" or "waiting" ? progress.Phase : "idle",
             Unit = BayMessage.UnitCode(options.Unit),
             Job = view.Task?.Job,
             JobTitle = view.Task?.JobTitle,
@@ -99,7 +101,9 @@ internal sealed class BayDesk(
             PointTitle = view.Task?.PointTitle,
             Gauge = view.Task?.Gauge.ToString(),
             Capture = progress?.Capture,
-            TurnsWanted = view.Task?.TurnsWanted,
+            Wanted = view.Task?.Wanted,
+            Kind = view.Task is { } kind ? PointKindCodes.Of(kind.Kind) : null,
+            Words = view.Task is { } measured ? WordsMessage.Of(measured.Method.Words) : null,
             Limit = LimitMessage.Of(view.Task?.Limit),
             Progress = progress,
             Trace = new([.. view.TraceSeconds.Select(t => Math.Round(t, 6))], [.. view.TraceMillimetres.Select(mm => Math.Round(mm, 7))]),
@@ -123,16 +127,18 @@ internal sealed class BayDesk(
         };
     }
 
-    private static BayTask TaskOf(Job job, JobPoint point, GaugeName gauge, double turnsWanted) => new()
+    private static BayTask TaskOf(Job job, JobPoint point, GaugeName gauge, double wanted) => new()
     {
         Job = job.Number,
         JobTitle = job.Title,
         Bike = job.Bike.Title,
         Point = point.Code,
         PointTitle = point.Title,
+        Kind = point.Kind,
         Gauge = gauge,
         Limit = point.Limit,
-        TurnsWanted = turnsWanted,
+        Setup = point.Setup,
+        Wanted = wanted,
     };
 
     private Task KeepAsync(BayWish? task, CancellationToken cancellationToken) =>

@@ -4,15 +4,12 @@ namespace Handspun.Bays;
 /// <param name="Job">The job's number.</param>
 /// <param name="Point">The point's name in data.</param>
 /// <param name="Gauge">The gauge; null takes the only one.</param>
-/// <param name="TurnsWanted">Turns that are enough, 1 to 20.</param>
-internal sealed record BayWish(string Job, string Point, string? Gauge = null, double TurnsWanted = BayWish.UsualTurns)
+/// <param name="Wanted">Turns, cycles or passes that are enough, 1 to 20; null takes what is usual for the point.</param>
+internal sealed record BayWish(string Job, string Point, string? Gauge = null, double? Wanted = null)
 {
-    /// <summary>What is enough where nobody says otherwise.</summary>
-    public const double UsualTurns = 3;
+    /// <summary>The fewest that can be wanted.</summary>
+    public const double Fewest = 1;
 
-    /// <summary>The fewest turns that can be wanted.</summary>
-    public const double FewestTurns = 1;
-
-    /// <summary>The most turns that can be wanted.</summary>
-    public const double MostTurns = 20;
+    /// <summary>The most that can be wanted.</summary>
+    public const double Most = 20;
 }

@@ -8,6 +8,7 @@ using Handspun.Gauges.Listening;
 using Handspun.Jobs.Cautions;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
+using Handspun.Jobs.Points.Catalogue;
 using Handspun.Jobs.Records;
 using Handspun.Jobs.Store;
 using Handspun.Station;
@@ -113,7 +114,7 @@ internal static class DemoCommand
         Console.WriteLine();
         var services = station.Services;
         var (store, bay, gauges) = (services.GetRequiredService<JobStore>(), services.GetRequiredService<Bay>(), services.GetRequiredService<GaugeRoster>());
-        var point = MeasuringPoint.PinionRunout.Code;
+        var point = RunoutPoints.Pinion.Code;
         using var patience = CancellationTokenSource.CreateLinkedTokenSource(stopping);
         patience.CancelAfter(Patience);
         try

@@ -22,8 +22,8 @@ internal static class DemoBlock
             Line("Job", $"{job.Number}  {job.Title}"),
             Line("Bike", job.Bike.Odometer is { } shown ? string.Create(CultureInfo.InvariantCulture, $"{job.Bike.Title}, odometer {shown}") : job.Bike.Title),
             Line("Point", $"{point.Title}, gauge '{record.Gauge.Name}' ({record.Gauge.Profile} at {record.Gauge.Port})"),
-            Line("Turns", string.Create(CultureInfo.InvariantCulture, $"{record.Figures.Turns:0.0} turns, {record.Figures.Readings} readings, {record.Figures.Rejected} left out")),
-            Line("Runout", RecordSentence.Tir(record, unit) is { } tir ? $"{tir}  (total indicated, k = 2)" : "none"),
+            Line("Turns", string.Create(CultureInfo.InvariantCulture, $"{(record.Figures as RunoutFigures)?.Turns ?? 0:0.0} turns, {record.Figures.Readings} readings, {record.Figures.Rejected} left out")),
+            Line("Runout", RecordSentence.Value(record, unit) is { } tir ? $"{tir}  (total indicated, k = 2)" : "none"),
             Line("Limit", record.Limit is { } limit ? $"{LimitSentence.Bounds(limit, unit)}; {LimitSentence.Source(limit)}" : "none"),
             Line("Verdict", RecordSentence.VerdictOf(record).ToUpperInvariant()),
         };

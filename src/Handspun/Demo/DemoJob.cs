@@ -1,5 +1,5 @@
 using Handspun.Jobs.Orders;
-using Handspun.Jobs.Points;
+using Handspun.Jobs.Points.Catalogue;
 using Handspun.Jobs.Store;
 
 namespace Handspun.Demo;
@@ -24,6 +24,6 @@ internal static class DemoJob
     public static async Task<Job> OpenAsync(JobStore store, CancellationToken cancellationToken)
     {
         var known = (await store.NewestAsync(20, cancellationToken)).FirstOrDefault(job => job.Title == Order.Title);
-        return known ?? await store.OpenAsync(Order, [MeasuringPoint.PinionRunout], cancellationToken);
+        return known ?? await store.OpenAsync(Order, [RunoutPoints.Pinion], cancellationToken);
     }
 }

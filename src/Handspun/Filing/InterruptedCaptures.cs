@@ -2,6 +2,7 @@ using System.Text.Json;
 using Handspun.Capture.Finishing;
 using Handspun.Gauges.Readings;
 using Handspun.Jobs.Limits;
+using Handspun.Jobs.Points;
 using Handspun.Station;
 
 namespace Handspun.Filing;
@@ -24,7 +25,9 @@ internal sealed class InterruptedCaptures(StationOptions options, GaugeClock clo
             Point = capture.Task.Point,
             Gauge = capture.Task.Gauge.ToString(),
             Limit = capture.Task.Limit,
-            TurnsWanted = capture.Task.TurnsWanted,
+            Kind = capture.Task.Kind,
+            Setup = capture.Task.Setup,
+            Wanted = capture.Task.Wanted,
             Zero = clock.StartedAt,
             FromSeconds = capture.From.TotalSeconds,
         };
@@ -56,7 +59,11 @@ internal sealed record CaptureNote
 
     public Limit? Limit { get; init; }
 
-    public double TurnsWanted { get; init; }
+    public PointKind Kind { get; init; }
+
+    public PointSetup? Setup { get; init; }
+
+    public double Wanted { get; init; }
 
     public DateTimeOffset Zero { get; init; }
 

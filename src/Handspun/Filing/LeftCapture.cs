@@ -5,8 +5,8 @@ using Handspun.Gauges.Links;
 using Handspun.Gauges.Listening;
 using Handspun.Gauges.Profiles;
 using Handspun.Gauges.Readings;
+using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
-using Handspun.Metrology.Runout;
 
 namespace Handspun.Filing;
 
@@ -40,27 +40,32 @@ internal sealed class LeftCapture(CaptureNote note, string journals)
         }
 
         var capture = ReplayedCapture.Of(replay, from);
+        var task = TaskOf(note);
         return new FinishedCapture
         {
             Id = note.Capture,
-            Task = new BayTask
-            {
-                Job = note.Job,
-                JobTitle = "",
-                Bike = "",
-                Point = note.Point,
-                PointTitle = note.Point,
-                Gauge = GaugeName.Parse(note.Gauge),
-                Limit = note.Limit,
-                TurnsWanted = note.TurnsWanted,
-            },
-            Gauge = new GaugeSetup(GaugeName.Parse(note.Gauge), profile, port!),
+            Task = task,
+            Gauge = new GaugeSetup(task.Gauge, profile, port!),
             At = note.Zero + from,
             From = from,
             To = readings[^1].At,
             Ending = CaptureEnding.StationStopped,
             Readings = capture,
-            Result = RunoutMethod.Measure(capture, RecordMaking.TraitsOf(profile), new RunoutSettings { TurnsWanted = note.TurnsWanted }),
+            Finding = task.Method.Measure(capture, RecordMaking.TraitsOf(profile), task.Wish),
         };
     }
+
+    private static BayTask TaskOf(CaptureNote note) => new()
+    {
+        Job = note.Job,
+        JobTitle = "",
+        Bike = "",
+        Point = note.Point,
+        PointTitle = PointCatalogue.Find(note.Point)?.Title ?? note.Point,
+        Kind = note.Kind,
+        Gauge = GaugeName.Parse(note.Gauge),
+        Limit = note.Limit,
+        Setup = note.Setup,
+        Wanted = note.Wanted,
+    };
 }

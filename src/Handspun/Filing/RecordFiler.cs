@@ -104,13 +104,10 @@ internal sealed class RecordFiler(
             var record = RecordMaking.RecordOf(capture);
             folder.WriteJournal(capture, segments);
             DrawPictures(capture, record);
-            await store.AttachAsync(capture.Task.Job, capture.Task.Point, record, CancellationToken.None);
+            var job = await store.AttachAsync(capture.Task.Job, capture.Task.Point, record, CancellationToken.None);
             interrupted.Strike(capture.Id);
             FilingLog.Filed(logger, capture.Id, capture.Task.Job, capture.Task.Point, RecordCodes.Of(record.Status));
-            if (await store.FindRecordAsync(record.Id, CancellationToken.None) is { } filed)
-            {
-                await results.PublishNewAsync(filed.Job, filed.Point, filed.Record, CancellationToken.None);
-            }
+            await results.PublishNewAsync(job, job.Points.First(point => point.Code == capture.Task.Point), record, CancellationToken.None);
         }
         catch (Exception e) when (e is not OperationCanceledException)
         {

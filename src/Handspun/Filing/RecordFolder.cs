@@ -1,8 +1,6 @@
-using System.Globalization;
 using Handspun.Capture.Finishing;
 using Handspun.Gauges.Journal;
 using Handspun.Jobs.Records;
-using Handspun.Pictures.Runout;
 using Handspun.Station;
 
 namespace Handspun.Filing;
@@ -36,21 +34,13 @@ internal sealed class RecordFolder(StationOptions options)
         return JournalOf(record);
     }
 
-    /// <summary>Draws the record's pictures.</summary>
+    /// <summary>Draws the record's pictures, where its kind has any.</summary>
     public void WritePictures(FinishedCapture capture, CaptureRecord record)
     {
-        var picture = RunoutPicture.Draw(new RunoutPictureContent
+        if (RecordPictures.Of(capture, record, options.Unit) is { } picture)
         {
-            Title = capture.Task.Bike.Length > 0 ? $"{capture.Task.PointTitle}, {capture.Task.Bike}" : capture.Task.PointTitle,
-            Subtitle = string.Create(CultureInfo.InvariantCulture, $"Job {capture.Task.Job}, {record.At.ToLocalTime():d MMM yyyy, HH:mm}, gauge {record.Gauge.Name}"),
-            Seconds = capture.Readings.Seconds,
-            Millimetres = capture.Readings.Millimetres,
-            Result = capture.Result,
-            Limit = record.Limit?.Tolerance,
-            Verdict = record.Verdict,
-            Unit = options.Unit,
-        });
-        File.WriteAllBytes(SvgOf(record.Id), picture.ToSvg());
-        File.WriteAllBytes(PngOf(record.Id), picture.ToPng(2 * picture.Width, 2 * picture.Height));
+            File.WriteAllBytes(SvgOf(record.Id), picture.ToSvg());
+            File.WriteAllBytes(PngOf(record.Id), picture.ToPng(2 * picture.Width, 2 * picture.Height));
+        }
     }
 }

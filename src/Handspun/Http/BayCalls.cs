@@ -38,10 +38,10 @@ internal static class BayCalls
         });
     }
 
-    internal sealed record PointRequest(string Job, string Point, string? Gauge = null, bool CautionsRead = false, double TurnsWanted = BayWish.UsualTurns)
+    internal sealed record PointRequest(string Job, string Point, string? Gauge = null, bool CautionsRead = false, double? Wanted = null)
     {
-        public BayWish Read() => TurnsWanted is >= BayWish.FewestTurns and <= BayWish.MostTurns
-            ? new(Job, Point, Gauge, TurnsWanted)
-            : throw new RequestSentenceException($"turns_wanted is a number from {BayWish.FewestTurns} to {BayWish.MostTurns}; {BayWish.UsualTurns} is usual.");
+        public BayWish Read() => Wanted is null or (>= BayWish.Fewest and <= BayWish.Most)
+            ? new(Job, Point, Gauge, Wanted)
+            : throw new RequestSentenceException($"wanted is a number of turns, cycles or passes from {BayWish.Fewest} to {BayWish.Most}; leave it out for what is usual.");
     }
 }

@@ -39,23 +39,22 @@ internal static class JobCalls
                 title: "Not understood");
         }
 
-        var job = await store.OpenAsync(order, MeasuringPoint.All, cancellation);
+        var job = await store.OpenAsync(order, PointCatalogue.Usual, cancellation);
         return TypedResults.Created($"/api/v1/jobs/{job.Number}", JobMessage.Of(job, options.Unit));
     }
 
     private static async Task<JobMessage> SetLimitAsync(
         string job, string point, LimitRequest request, JobStore store, BayDesk desk, StationOptions options, CancellationToken cancellation)
     {
-        await store.SetLimitAsync(job, point, request.Read(), cancellation);
+        var changed = await store.SetLimitAsync(job, point, request.Read(), cancellation);
         await desk.RenewAsync(job, point, cancellation);
-        return JobMessage.Of((await store.FindAsync(job, cancellation))!, options.Unit);
+        return JobMessage.Of(changed, options.Unit);
     }
 
     private static async Task<JobMessage> PickAsync(
         string job, string point, PickRequest request, JobStore store, ResultPublisher results, StationOptions options, CancellationToken cancellation)
     {
-        await store.PickAsync(job, point, request.Record, cancellation);
-        var changed = (await store.FindAsync(job, cancellation))!;
+        var changed = await store.PickAsync(job, point, request.Record, cancellation);
         await results.PublishCountingAsync(changed, changed.Points.Find(p => p.Code == point)!, cancellation);
         return JobMessage.Of(changed, options.Unit);
     }

@@ -55,7 +55,7 @@ internal static class PageRoutes
             return new RazorComponentResult<JobFormPage>(new { Model = new JobFormView(typed, problems) }) { StatusCode = StatusCodes.Status400BadRequest };
         }
 
-        var job = await store.OpenAsync(order, MeasuringPoint.All, cancellation);
+        var job = await store.OpenAsync(order, PointCatalogue.Usual, cancellation);
         return TypedResults.LocalRedirect($"/jobs/{job.Number}");
     }
 

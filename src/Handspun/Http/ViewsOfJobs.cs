@@ -7,7 +7,6 @@ using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
 using Handspun.Metrology.Decision;
-using Handspun.Metrology.Quantities;
 using Handspun.Pages;
 
 namespace Handspun.Http;
@@ -42,7 +41,7 @@ internal static class ViewsOfJobs
     {
         Id = point.Code,
         Title = point.Title,
-        How = MeasuringPoint.All.FirstOrDefault(kind => kind.Code == point.Code)?.How,
+        How = PointCatalogue.Find(point.Code)?.How,
         Limit = point.Limit is { } limit ? new LimitView(LimitSentence.Bounds(limit, unit), limit.Source, limit.Confirmed, limit.ConfirmedBy) : null,
         Records = [.. point.NewestFirst.Select(record => Record(record, point.Counting, unit))],
         IsInBay = inBay,
@@ -51,8 +50,7 @@ internal static class ViewsOfJobs
     private static RecordView Record(CaptureRecord record, CaptureRecord? counting, LengthUnit unit)
     {
         var figures = record.Figures;
-        var result = figures.TirMillimetres is { } tir ? Length.FromMillimetres(tir) : (Length?)null;
-        var uncertainty = figures.TirU95Millimetres is { } u ? Length.FromMillimetres(u) : (Length?)null;
+        var (result, uncertainty) = (figures.Value, figures.ValueU95);
         return new RecordView
         {
             Id = record.Id,
@@ -62,12 +60,7 @@ internal static class ViewsOfJobs
             Verdict = VerdictOf(record.Verdict),
             Sentence = RecordSentence.Of(record, unit),
             Warnings = [.. record.Warnings.Select(warning => warning.Sentence)],
-            Facts = [.. Facts(
-                ("Turns", figures.Turns > 0 ? figures.Turns.ToString("0.0", CultureInfo.InvariantCulture) : null),
-                ("Readings", figures.Readings.ToString(CultureInfo.InvariantCulture)),
-                ("High spot", HighSpot(figures)),
-                ("Off centre by", figures.EccentricityMillimetres is { } off ? LengthText.Of(Length.FromMillimetres(off), unit) : null),
-                ("Gauge", record.Gauge.Name))],
+            Facts = [.. figures.ToShow(unit).Select(figure => new Fact(figure.Label, figure.Text)), new Fact("Gauge", record.Gauge.Name)],
             Counts = counting?.Id == record.Id,
             MayCount = record.Status == RecordStatus.Complete && counting?.Id != record.Id,
             Scale = (result, uncertainty, record.Limit) is ({ } drawn, { } about, { } limit)
@@ -75,9 +68,6 @@ internal static class ViewsOfJobs
                 : null,
         };
     }
-
-    private static string? HighSpot(RunoutFigures figures) => figures.HighSpotDegrees is not { } angle ? null
-        : string.Create(CultureInfo.InvariantCulture, $"{angle:0}° from {(figures.AngleReference) switch { "index" => "the index", "mark" => "the mark", "encoder" => "the encoder's zero", _ => "the first reading" }}");
 
     private static IEnumerable<Fact> Facts(params IEnumerable<(string Label, string? Value)> facts) =>
         facts.Where(fact => fact.Value is not null).Select(fact => new Fact(fact.Label, fact.Value!));

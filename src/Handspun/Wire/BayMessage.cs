@@ -1,3 +1,4 @@
+using Handspun.Capture.Methods;
 using Handspun.Jobs.Lengths;
 
 namespace Handspun.Wire;
@@ -23,7 +24,11 @@ internal sealed record BayMessage
 
     public string? Capture { get; init; }
 
-    public double? TurnsWanted { get; init; }
+    public double? Wanted { get; init; }
+
+    public string? Kind { get; init; }
+
+    public WordsMessage? Words { get; init; }
 
     public LimitMessage? Limit { get; init; }
 
@@ -40,6 +45,12 @@ internal sealed record BayMessage
     public bool CautionsRead { get; init; }
 
     public static string UnitCode(LengthUnit unit) => LengthText.Symbol(unit);
+}
+
+/// <summary>What the screen says of the kind of measurement.</summary>
+internal sealed record WordsMessage(string Waiting, string Running, string Again, string SoFar, string Counted)
+{
+    public static WordsMessage Of(MethodWords words) => new(words.Waiting, words.Running, words.Again, words.SoFar, words.Counted);
 }
 
 /// <summary>Readings for a screen that was not there when they came.</summary>

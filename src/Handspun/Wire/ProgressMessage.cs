@@ -1,4 +1,8 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
 using Handspun.Capture.Progress;
+using Handspun.Jobs.Points;
+using Handspun.Metrology.Quantities;
 
 namespace Handspun.Wire;
 
@@ -11,6 +15,8 @@ internal sealed record ProgressMessage
 
     public required string Point { get; init; }
 
+    public required string Kind { get; init; }
+
     public required string Gauge { get; init; }
 
     public required string Phase { get; init; }
@@ -19,47 +25,48 @@ internal sealed record ProgressMessage
 
     public double Now { get; init; }
 
-    public double Turns { get; init; }
-
-    public double TurnsWanted { get; init; }
-
-    public double TurnsPerS { get; init; }
-
     public int Readings { get; init; }
 
-    public double ReadingsPerTurn { get; init; }
+    /// <summary>Turns, cycles or passes.</summary>
+    public double Count { get; init; }
 
-    public double? TirMm { get; init; }
+    public double Wanted { get; init; }
 
-    public double? TirU95Mm { get; init; }
+    public double? ValueMm { get; init; }
+
+    public double? ValueU95Mm { get; init; }
 
     public required string Sentence { get; init; }
+
+    /// <summary>What only this kind of measurement tells.</summary>
+    [JsonExtensionData]
+    public Dictionary<string, JsonElement> Live { get; init; } = [];
 
     public static ProgressMessage Of(CaptureProgress progress) => new()
     {
         Capture = progress.Capture,
         Job = progress.Task.Job,
         Point = progress.Task.Point,
+        Kind = PointKindCodes.Of(progress.Task.Kind),
         Gauge = progress.Task.Gauge.ToString(),
         Phase = Code(progress.Phase),
         Started = progress.Started?.TotalSeconds,
         Now = progress.Now.TotalSeconds,
-        Turns = Math.Round(progress.Turns, 3),
-        TurnsWanted = progress.Task.TurnsWanted,
-        TurnsPerS = Math.Round(progress.TurnsPerSecond, 3),
         Readings = progress.Readings,
-        ReadingsPerTurn = Math.Round(progress.ReadingsPerTurn, 1),
-        TirMm = Rounded(progress.Tir?.Millimetres),
-        TirU95Mm = Rounded(progress.TirU95?.Millimetres),
+        Count = Math.Round(progress.Count, 3),
+        Wanted = progress.Task.Wanted,
+        ValueMm = Rounded(progress.Value),
+        ValueU95Mm = Rounded(progress.ValueU95),
         Sentence = progress.Sentence,
+        Live = FlatFigures.Of(progress.Live),
     };
 
-    private static double? Rounded(double? millimetres) => millimetres is { } value ? Math.Round(value, 6) : null;
+    private static double? Rounded(Length? value) => value is { } length ? Math.Round(length.Millimetres, 6) : null;
 
     private static string Code(CapturePhase phase) => phase switch
     {
         CapturePhase.Waiting => "waiting",
-        CapturePhase.Turning => "turning",
+        CapturePhase.Running => "running",
         CapturePhase.Ended => "ended",
         _ => "stood-down",
     };

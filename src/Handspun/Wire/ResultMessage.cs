@@ -1,5 +1,8 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Limits;
+using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
 using Handspun.Metrology.Decision;
 
@@ -22,6 +25,8 @@ internal sealed record ResultMessage
 
     public required string Point { get; init; }
 
+    public required string Kind { get; init; }
+
     public required string Capture { get; init; }
 
     public required string Gauge { get; init; }
@@ -32,27 +37,11 @@ internal sealed record ResultMessage
 
     public required string Ended { get; init; }
 
-    public int Readings { get; init; }
+    public required string ValueTitle { get; init; }
 
-    public int Rejected { get; init; }
+    public double? ValueMm { get; init; }
 
-    public double Turns { get; init; }
-
-    public double? TirMm { get; init; }
-
-    public double? TirU95Mm { get; init; }
-
-    public double? EccentricityMm { get; init; }
-
-    public double? RoundnessMm { get; init; }
-
-    public double? HighSpotDeg { get; init; }
-
-    public double? HighSpotU95Deg { get; init; }
-
-    public double? LowSpotDeg { get; init; }
-
-    public string? AngleReference { get; init; }
+    public double? ValueU95Mm { get; init; }
 
     public string? Verdict { get; init; }
 
@@ -66,33 +55,31 @@ internal sealed record ResultMessage
 
     public required string Sentence { get; init; }
 
+    /// <summary>What only this kind of measurement found.</summary>
+    [JsonExtensionData]
+    public Dictionary<string, JsonElement> Figures { get; init; } = [];
+
     public static ResultMessage Of(string job, string point, CaptureRecord record, LengthUnit unit) => new()
     {
         Record = record.Id,
         Job = job,
         Point = point,
+        Kind = PointKindCodes.Of(record.Figures.Kind),
         Capture = record.Id,
         Gauge = record.Gauge.Name,
         At = record.At,
         Status = RecordCodes.Of(record.Status),
         Ended = RecordCodes.Of(record.Ending),
-        Readings = record.Figures.Readings,
-        Rejected = record.Figures.Rejected,
-        Turns = Math.Round(record.Figures.Turns, 3),
-        TirMm = Rounded(record.Figures.TirMillimetres, 6),
-        TirU95Mm = Rounded(record.Figures.TirU95Millimetres, 6),
-        EccentricityMm = Rounded(record.Figures.EccentricityMillimetres, 6),
-        RoundnessMm = Rounded(record.Figures.RoundnessMillimetres, 6),
-        HighSpotDeg = Rounded(record.Figures.HighSpotDegrees, 2),
-        HighSpotU95Deg = Rounded(record.Figures.HighSpotU95Degrees, 2),
-        LowSpotDeg = Rounded(record.Figures.LowSpotDegrees, 2),
-        AngleReference = record.Figures.AngleReference,
+        ValueTitle = record.Figures.ValueTitle,
+        ValueMm = Rounded(record.Figures.Value?.Millimetres, 6),
+        ValueU95Mm = Rounded(record.Figures.ValueU95?.Millimetres, 6),
         Verdict = record.Verdict is { } verdict ? VerdictCode.Of(verdict) : null,
         ProbabilityOver = Rounded(record.ProbabilityOutside, 6),
         Limit = LimitMessage.Of(record.Limit),
         Warnings = record.Warnings,
         Missing = record.Missing,
         Sentence = RecordSentence.Of(record, unit),
+        Figures = FlatFigures.Of(record.Figures),
     };
 
     private static double? Rounded(double? value, int decimals) => value is { } number ? Math.Round(number, decimals) : null;

@@ -8,6 +8,7 @@ using Handspun.Gauges.Listening;
 using Handspun.Gauges.Profiles;
 using Handspun.Gauges.Readings;
 using Handspun.Jobs.Limits;
+using Handspun.Jobs.Points;
 using Handspun.Metrology.Quantities;
 using Handspun.Simulation;
 using Microsoft.Extensions.Logging.Abstractions;
@@ -46,6 +47,8 @@ internal sealed class BayBench : IAsyncDisposable
         Bike = "1974 Aldermoor Heron 650",
         Point = "pinion-runout",
         PointTitle = "Pinion shaft runout",
+        Kind = PointKind.Runout,
+        Wanted = 3,
         Gauge = GaugeName.Parse("pinion"),
         Limit = new Limit { UpperMillimetres = Length.FromInches(0.005).Millimetres, Source = "test", ConfirmedBy = "test" },
     };

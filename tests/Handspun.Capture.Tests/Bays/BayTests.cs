@@ -1,4 +1,6 @@
 using Handspun.Capture.Bays;
+using Handspun.Capture.Finishing;
+using Handspun.Capture.Methods.Runout;
 using Handspun.Capture.Progress;
 using Handspun.Gauges.Listening;
 using Handspun.Gauges.Readings;
@@ -24,9 +26,9 @@ public sealed class BayTests
 
         var capture = Assert.Single(bench.Seen.Finished);
         Assert.Equal(CaptureEnding.Enough, capture.Ending);
-        Assert.Equal(RunoutStatus.Measured, capture.Result.Status);
-        Assert.InRange(capture.Result.Turns, 3, 3.8);
-        Assert.InRange(0.08, (capture.Result.Tir - capture.Result.TirU95)!.Value.Millimetres, (capture.Result.Tir + capture.Result.TirU95)!.Value.Millimetres);
+        Assert.Equal(RunoutStatus.Measured, Runout(capture).Status);
+        Assert.InRange(Runout(capture).Turns, 3, 3.8);
+        Assert.InRange(0.08, (Runout(capture).Tir - Runout(capture).TirU95)!.Value.Millimetres, (Runout(capture).Tir + Runout(capture).TirU95)!.Value.Millimetres);
         Assert.Equal(CapturePhase.Waiting, bench.Bay.View.Progress!.Phase);
     }
 
@@ -60,7 +62,7 @@ public sealed class BayTests
         }
 
         Assert.Equal(2, bench.Seen.Finished.Select(capture => capture.Id).Distinct().Count());
-        Assert.All(bench.Seen.Finished, capture => Assert.Equal(RunoutStatus.Measured, capture.Result.Status));
+        Assert.All(bench.Seen.Finished, capture => Assert.Equal(RunoutStatus.Measured, Runout(capture).Status));
     }
 
     [Fact]
@@ -75,9 +77,9 @@ public sealed class BayTests
 
         var capture = Assert.Single(bench.Seen.Finished);
         Assert.Equal(CaptureEnding.StoodStill, capture.Ending);
-        Assert.Equal(RunoutStatus.TooShort, capture.Result.Status);
-        Assert.Null(capture.Result.Tir);
-        Assert.False(string.IsNullOrWhiteSpace(capture.Result.Missing));
+        Assert.Equal(RunoutStatus.TooShort, Runout(capture).Status);
+        Assert.Null(Runout(capture).Tir);
+        Assert.False(string.IsNullOrWhiteSpace(Runout(capture).Missing));
     }
 
     [Fact]
@@ -90,11 +92,11 @@ public sealed class BayTests
         await bench.TurnAsync(Shaft, HandTurn.Create(seed: 2, turns: 3.8, turnsPerSecond: 0.5), standAfter: 1);
         await BayBench.UntilAsync(() => bench.Seen.Finished.Count == 1);
 
-        var turning = bench.Seen.Progress.Where(progress => progress.Phase == CapturePhase.Turning).ToList();
+        var turning = bench.Seen.Progress.Where(progress => progress.Phase == CapturePhase.Running).ToList();
         Assert.True(turning.Count > 5, $"only {turning.Count} reports");
-        Assert.All(turning, progress => Assert.Equal(3, progress.Task.TurnsWanted));
-        Assert.Contains(turning, progress => progress.Turns is > 1 and < 2.9 && progress.Tir is not null);
-        Assert.True(turning[^1].Turns > 2.5);
+        Assert.All(turning, progress => Assert.Equal(3, progress.Task.Wanted));
+        Assert.Contains(turning, progress => progress.Count is > 1 and < 2.9 && progress.Value is not null);
+        Assert.True(turning[^1].Count > 2.5);
         Assert.Contains(turning, progress => progress.Sentence.StartsWith("Keep turning", StringComparison.Ordinal));
         Assert.Contains(bench.Seen.Progress, progress => progress.Phase == CapturePhase.Ended);
     }
@@ -111,7 +113,7 @@ public sealed class BayTests
         // The mark is at 0.4 of a turn from where the shaft stood; it is called out from the second time that it passes.
         await bench.TurnAsync(Shaft, hand, standAfter: 1, at: t =>
         {
-            if (hand.TurnsAt(t) >= marked + 0.4 && bench.Bay.View.Progress?.Phase == CapturePhase.Turning)
+            if (hand.TurnsAt(t) >= marked + 0.4 && bench.Bay.View.Progress?.Phase == CapturePhase.Running)
             {
                 marked++;
                 bench.Bay.MarkNow();
@@ -119,7 +121,7 @@ public sealed class BayTests
         });
         await BayBench.UntilAsync(() => bench.Seen.Finished.Count == 1);
 
-        var result = bench.Seen.Finished[0].Result;
+        var result = Runout(bench.Seen.Finished[0]);
         Assert.Equal(AngleReference.Mark, result.Reference);
         Assert.Equal(2, bench.Seen.Finished[0].Readings.MarkSeconds.Length);
         var expected = Shaft.HighSpotDegrees - 0.4 * 360;
@@ -141,7 +143,7 @@ public sealed class BayTests
         bench.Bay.FinishNow();
         await BayBench.UntilAsync(() => bench.Seen.Finished.Count == 1);
 
-        Assert.Equal(AngleReference.Mark, bench.Seen.Finished[0].Result.Reference);
+        Assert.Equal(AngleReference.Mark, Runout(bench.Seen.Finished[0]).Reference);
     }
 
     [Fact]
@@ -160,7 +162,7 @@ public sealed class BayTests
             }
         });
 
-        Assert.Equal(CapturePhase.Turning, middle!.Progress!.Phase);
+        Assert.Equal(CapturePhase.Running, middle!.Progress!.Phase);
         Assert.True(middle.TraceSeconds.Count > 150);
         Assert.Equal(middle.TraceSeconds.Count, middle.TraceMillimetres.Count);
         Assert.InRange(middle.TraceMillimetres.Max() - middle.TraceMillimetres.Min(), 0.05, 0.09);
@@ -250,7 +252,7 @@ public sealed class BayTests
         bench.Bay.FinishNow();
         await BayBench.UntilAsync(() => bench.Seen.Finished.Count == 1);
         Assert.Equal(CaptureEnding.ByHand, bench.Seen.Finished[0].Ending);
-        Assert.NotEqual(RunoutStatus.Measured, bench.Seen.Finished[0].Result.Status);
+        Assert.NotEqual(RunoutStatus.Measured, Runout(bench.Seen.Finished[0]).Status);
     }
 
     [Fact]
@@ -259,6 +261,8 @@ public sealed class BayTests
         await using var bench = new BayBench();
 
         Assert.Contains("choose a job", Assert.Throws<BayRefusalException>(bench.Bay.StartNow).Message, StringComparison.Ordinal);
+        Assert.Contains("choose a job", Assert.Throws<BayRefusalException>(bench.Bay.FinishNow).Message, StringComparison.Ordinal);
+        bench.Bay.Assign(BayBench.Point);
         Assert.Contains("turn the shaft", Assert.Throws<BayRefusalException>(bench.Bay.FinishNow).Message, StringComparison.Ordinal);
         var other = BayBench.Point with { Gauge = GaugeName.Parse("other") };
         Assert.Contains("'pinion'", Assert.Throws<BayRefusalException>(() => bench.Bay.Assign(other)).Message, StringComparison.Ordinal);
@@ -278,4 +282,6 @@ public sealed class BayTests
         Assert.Empty(bench.Seen.Finished);
         Assert.Equal(GaugeCondition.Reading, bench.Gauge.Condition);
     }
+
+    private static RunoutResult Runout(FinishedCapture capture) => Assert.IsType<RunoutFinding>(capture.Finding).Result;
 }

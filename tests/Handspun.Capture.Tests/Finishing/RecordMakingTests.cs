@@ -1,4 +1,5 @@
 using Handspun.Capture.Finishing;
+using Handspun.Capture.Methods.Runout;
 using Handspun.Capture.Tests.Bays;
 using Handspun.Gauges.Links;
 using Handspun.Gauges.Listening;
@@ -19,7 +20,7 @@ public sealed class RecordMakingTests
     [InlineData(0.013, Verdict.Over)]
     public void Record_OfAGoodAndOfABadShaft_IsHeldAgainstTheShippedLimit(double inches, Verdict expected)
     {
-        var limit = Jobs.Points.MeasuringPoint.PinionRunout.ShippedLimit;
+        var limit = Jobs.Points.Catalogue.RunoutPoints.Pinion.ShippedLimit;
 
         var record = RecordMaking.RecordOf(Capture(Length.FromInches(inches), Length.FromInches(0.0003), limit));
 
@@ -76,7 +77,7 @@ public sealed class RecordMakingTests
         To = TimeSpan.FromSeconds(8),
         Ending = CaptureEnding.Enough,
         Readings = new RotationCapture { Seconds = new double[] { 0 }, Millimetres = new double[] { 0 } },
-        Result = new RunoutResult
+        Finding = new RunoutFinding(new RunoutResult
         {
             Status = tir is null ? RunoutStatus.TooShort : RunoutStatus.Measured,
             Missing = tir is null ? "Turn once more." : null,
@@ -84,6 +85,6 @@ public sealed class RecordMakingTests
             Turns = 3.1,
             Tir = tir,
             TirU95 = uncertainty,
-        },
+        }),
     };
 }

@@ -43,7 +43,7 @@ public class RecordSentenceTests
 
         Assert.Equal("About 0.4 of a turn was seen.", RecordSentence.Of(record, LengthUnit.Inch));
         Assert.Equal("no result", RecordSentence.VerdictOf(record));
-        Assert.Null(RecordSentence.Tir(record, LengthUnit.Inch));
+        Assert.Null(RecordSentence.Value(record, LengthUnit.Inch));
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
+using Handspun.Jobs.Points.Catalogue;
 using Microsoft.EntityFrameworkCore;
 
 namespace Handspun.Jobs.Tests.Store;
@@ -16,7 +17,7 @@ public sealed class JobOpeningTests : IAsyncLifetime
     public async Task Job_ThatIsOpened_IsAsItWasOrdered()
     {
         var order = new NewJob { Make = " Ardent ", Model = "Twin 900", Year = 2004, Vin = " ab1234567 ", Odometer = 41000, Customer = " ", Title = " Cam chest service " };
-        var number = (await _bench.Store.OpenAsync(order, MeasuringPoint.All, CancellationToken.None)).Number;
+        var number = (await _bench.Store.OpenAsync(order, StoreBench.PinionOnly, CancellationToken.None)).Number;
 
         var job = await _bench.FindAsync(number);
         Assert.Equal(("Cam chest service", null, _bench.Time.GetUtcNow(), null), (job.Title, job.Customer, job.OpenedAt, job.CautionsReadAt));
@@ -24,7 +25,7 @@ public sealed class JobOpeningTests : IAsyncLifetime
         Assert.Equal("2004 Ardent Twin 900", job.Bike.Title);
         var point = Assert.Single(job.InOrder);
         Assert.Equal((0, "pinion-runout", "Pinion shaft runout"), (point.Place, point.Code, point.Title));
-        Assert.Equal(MeasuringPoint.PinionRunout.ShippedLimit, point.Limit);
+        Assert.Equal(RunoutPoints.Pinion.ShippedLimit, point.Limit);
         Assert.False(point.Limit!.Confirmed);
         Assert.Null(point.Counting);
     }
@@ -32,7 +33,7 @@ public sealed class JobOpeningTests : IAsyncLifetime
     [Fact]
     public async Task Points_OfAJob_AreInTheOrderOfThePlan()
     {
-        MeasuringPoint[] plan = [.. new[] { "c", "a", "b" }.Select(code => MeasuringPoint.PinionRunout with { Code = code })];
+        MeasuringPoint[] plan = [.. new[] { "c", "a", "b" }.Select(code => RunoutPoints.Pinion with { Code = code })];
         var number = (await _bench.Store.OpenAsync(StoreBench.Order, plan, CancellationToken.None)).Number;
 
         Assert.Equal(["c", "a", "b"], (await _bench.FindAsync(number)).InOrder.Select(point => point.Code));
@@ -81,9 +82,9 @@ public sealed class JobOpeningTests : IAsyncLifetime
     public async Task Bike_WithTheSameVin_IsTheSameBike_HoweverItIsWritten()
     {
         var order = StoreBench.Order with { Vin = "AB1234567", Odometer = 41000 };
-        var first = await _bench.Store.OpenAsync(order, MeasuringPoint.All, CancellationToken.None);
-        var second = await _bench.Store.OpenAsync(order with { Vin = " ab1234567", Odometer = 42500 }, MeasuringPoint.All, CancellationToken.None);
-        var third = await _bench.Store.OpenAsync(order with { Odometer = null }, MeasuringPoint.All, CancellationToken.None);
+        var first = await _bench.Store.OpenAsync(order, StoreBench.PinionOnly, CancellationToken.None);
+        var second = await _bench.Store.OpenAsync(order with { Vin = " ab1234567", Odometer = 42500 }, StoreBench.PinionOnly, CancellationToken.None);
+        var third = await _bench.Store.OpenAsync(order with { Odometer = null }, StoreBench.PinionOnly, CancellationToken.None);
 
         Assert.Equal([first.BikeId, first.BikeId], [second.BikeId, third.BikeId]);
         Assert.Equal(42500, (await _bench.FindAsync(third.Number)).Bike.Odometer);
@@ -94,7 +95,7 @@ public sealed class JobOpeningTests : IAsyncLifetime
     public async Task Bike_WithTheSameVin_InJobsOpenedAtTheSameTime_IsOneBike()
     {
         var order = StoreBench.Order with { Vin = "AB1234567" };
-        await Task.WhenAll(Enumerable.Range(0, 12).Select(_ => Task.Run(() => _bench.Store.OpenAsync(order, MeasuringPoint.All, CancellationToken.None))));
+        await Task.WhenAll(Enumerable.Range(0, 12).Select(_ => Task.Run(() => _bench.Store.OpenAsync(order, StoreBench.PinionOnly, CancellationToken.None))));
 
         Assert.Equal(1L, await _bench.AskAsync("SELECT COUNT(*) FROM Bikes"));
     }
@@ -111,7 +112,7 @@ public sealed class JobOpeningTests : IAsyncLifetime
     [Fact]
     public async Task Order_WithProblems_OpensNothing()
     {
-        var refused = await Assert.ThrowsAsync<ArgumentException>(() => _bench.Store.OpenAsync(StoreBench.Order with { Make = null }, MeasuringPoint.All, CancellationToken.None));
+        var refused = await Assert.ThrowsAsync<ArgumentException>(() => _bench.Store.OpenAsync(StoreBench.Order with { Make = null }, StoreBench.PinionOnly, CancellationToken.None));
 
         Assert.Contains("Say who made the bike.", refused.Message, StringComparison.Ordinal);
         Assert.Equal(0L, await _bench.AskAsync("SELECT COUNT(*) FROM Jobs"));

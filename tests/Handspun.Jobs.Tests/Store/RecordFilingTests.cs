@@ -1,4 +1,5 @@
 using Handspun.Jobs.Limits;
+using Handspun.Jobs.Orders;
 using Handspun.Jobs.Records;
 using Handspun.Jobs.Store;
 using Handspun.Jobs.Tests.Records;
@@ -181,9 +182,9 @@ public sealed class RecordFilingTests : IAsyncLifetime
         Assert.Equal(noted, (await _bench.FindAsync(_job)).CautionsReadAt);
     }
 
-    private Task AttachAsync(CaptureRecord record) => _bench.Store.AttachAsync(_job, Point, record, CancellationToken.None);
+    private Task<Job> AttachAsync(CaptureRecord record) => _bench.Store.AttachAsync(_job, Point, record, CancellationToken.None);
 
-    private Task PickAsync(string record) => _bench.Store.PickAsync(_job, Point, record, CancellationToken.None);
+    private Task<Job> PickAsync(string record) => _bench.Store.PickAsync(_job, Point, record, CancellationToken.None);
 
     private async Task<CaptureRecord?> CountingAsync() => (await _bench.PointAsync(_job)).Counting;
 }

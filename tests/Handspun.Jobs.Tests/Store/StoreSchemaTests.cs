@@ -47,7 +47,8 @@ public sealed class StoreSchemaTests : IAsyncLifetime
         var refusal = await Assert.ThrowsAsync<StoreTooNewException>(BringUpToDateAsync);
 
         Assert.Contains("later version", refusal.Message, StringComparison.Ordinal);
-        Assert.Equal(2L, await _bench.AskAsync("SELECT COUNT(*) FROM __EFMigrationsHistory"));
+        await using var context = await _bench.Contexts.CreateDbContextAsync();
+        Assert.Equal(context.Database.GetMigrations().Count() + 1L, await _bench.AskAsync("SELECT COUNT(*) FROM __EFMigrationsHistory"));
     }
 
     [Fact]

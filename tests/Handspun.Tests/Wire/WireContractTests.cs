@@ -1,11 +1,16 @@
+using System.Reflection;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using Handspun.Broker;
 using Handspun.Capture.Bays;
+using Handspun.Capture.Methods;
+using Handspun.Capture.Methods.Runout;
 using Handspun.Capture.Progress;
 using Handspun.Gauges.Listening;
 using Handspun.Gauges.Readings;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Limits;
+using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
 using Handspun.Metrology.Decision;
 using Handspun.Metrology.Quantities;
@@ -31,7 +36,15 @@ public sealed class WireContractTests
 
         var described = document.GetProperty("components").GetProperty("messages").GetProperty(channel).GetProperty("payload").GetProperty("properties").EnumerateObject().Select(property => property.Name);
 
-        Assert.Equal(message.GetProperties().Select(property => JsonNamingPolicy.SnakeCaseLower.ConvertName(property.Name)), described);
+        var common = message.GetProperties().Where(property => property.GetCustomAttribute<JsonExtensionDataAttribute>() is null)
+            .Select(property => JsonNamingPolicy.SnakeCaseLower.ConvertName(property.Name));
+        object[] ofKinds = channel switch
+        {
+            "progress" => [.. CaptureMethods.All.Select(method => method.Nothing.Live(default))],
+            "result" => [.. CaptureMethods.All.Select(method => method.Nothing.Figures)],
+            _ => [],
+        };
+        Assert.Equal(common.Concat(ofKinds.SelectMany(figures => FlatFigures.Of(figures).Keys)).Distinct(), described);
         var address = document.GetProperty("channels").GetProperty(channel).GetProperty("address").GetString()!;
         string[] topics = [Topics.Readings(Pinion), Topics.State(Pinion), Topics.Progress("c1"), Topics.Result("2026-0001", "pinion-runout")];
         Assert.Contains(address.Replace("{gauge}", "pinion", StringComparison.Ordinal).Replace("{capture}", "c1", StringComparison.Ordinal).Replace("{job}", "2026-0001", StringComparison.Ordinal).Replace("{point}", "pinion-runout", StringComparison.Ordinal), topics);
@@ -85,17 +98,18 @@ public sealed class WireContractTests
         var progress = new CaptureProgress
         {
             Capture = "c1",
-            Task = new BayTask { Job = "2026-0001", JobTitle = "", Bike = "", Point = "pinion-runout", PointTitle = "", Gauge = Pinion },
-            Phase = CapturePhase.Turning,
+            Task = new BayTask { Job = "2026-0001", JobTitle = "", Bike = "", Point = "pinion-runout", PointTitle = "", Kind = PointKind.Runout, Wanted = 3, Gauge = Pinion },
+            Phase = CapturePhase.Running,
             Started = TimeSpan.FromSeconds(1),
             Now = TimeSpan.FromSeconds(3),
-            Turns = 1.25,
-            Tir = Length.FromMillimetres(0.08),
+            Count = 1.25,
+            Value = Length.FromMillimetres(0.08),
+            Live = new RunoutLive { Turns = 1.25, TurnsWanted = 3, TirMillimetres = 0.08 },
             Sentence = "Keep turning.",
         };
 
         Assert.Equal(
-            """{"capture":"c1","job":"2026-0001","point":"pinion-runout","gauge":"pinion","phase":"turning","started":1,"now":3,"turns":1.25,"turns_wanted":3,"turns_per_s":0,"readings":0,"readings_per_turn":0,"tir_mm":0.08,"tir_u95_mm":null,"sentence":"Keep turning."}""",
+            """{"capture":"c1","job":"2026-0001","point":"pinion-runout","kind":"runout","gauge":"pinion","phase":"running","started":1,"now":3,"readings":0,"count":1.25,"wanted":3,"value_mm":0.08,"value_u95_mm":null,"sentence":"Keep turning.","turns":1.25,"turns_wanted":3,"turns_per_s":0,"readings_per_turn":0,"tir_mm":0.08,"tir_u95_mm":null}""",
             JsonSerializer.Serialize(ProgressMessage.Of(progress), WireJson.Options));
     }
 
@@ -120,7 +134,7 @@ public sealed class WireContractTests
         var json = JsonSerializer.SerializeToElement(ResultMessage.Of("2026-0001", "pinion-runout", record, LengthUnit.Inch), WireJson.Options);
 
         Assert.Equal(
-            ["record", "job", "point", "capture", "gauge", "at", "status", "ended", "readings", "rejected", "turns", "tir_mm", "tir_u95_mm", "eccentricity_mm", "roundness_mm", "high_spot_deg", "high_spot_u95_deg", "low_spot_deg", "angle_reference", "verdict", "probability_over", "limit", "warnings", "missing", "sentence"],
+            ["record", "job", "point", "kind", "capture", "gauge", "at", "status", "ended", "value_title", "value_mm", "value_u95_mm", "verdict", "probability_over", "limit", "warnings", "missing", "sentence", "turns", "tir_mm", "tir_u95_mm", "eccentricity_mm", "roundness_mm", "high_spot_deg", "high_spot_u95_deg", "low_spot_deg", "angle_reference", "readings", "rejected"],
             json.EnumerateObject().Select(property => property.Name));
         Assert.Equal("ok", json.GetProperty("status").GetString());
         Assert.Equal("stood-still", json.GetProperty("ended").GetString());

@@ -95,11 +95,18 @@ namespace Handspun.Jobs.Store.Migrations
                     b.Property<int>("JobId")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("PickedRecordId")
                         .HasColumnType("TEXT");
 
                     b.Property<int>("Place")
                         .HasColumnType("INTEGER");
+
+                    b.Property<string>("Setup")
+                        .HasColumnType("TEXT");
 
                     b.Property<string>("Title")
                         .IsRequired()
@@ -122,6 +129,10 @@ namespace Handspun.Jobs.Store.Migrations
                         .HasColumnType("INTEGER");
 
                     b.Property<string>("Ending")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Figures")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
@@ -267,55 +278,6 @@ namespace Handspun.Jobs.Store.Migrations
                             b1.WithOwner()
                                 .HasForeignKey("CaptureRecordId");
                         });
-
-                    b.OwnsOne("Handspun.Jobs.Records.RunoutFigures", "Figures", b1 =>
-                        {
-                            b1.Property<string>("CaptureRecordId")
-                                .HasColumnType("TEXT");
-
-                            b1.Property<string>("AngleReference")
-                                .HasColumnType("TEXT");
-
-                            b1.Property<double?>("EccentricityMillimetres")
-                                .HasColumnType("REAL");
-
-                            b1.Property<double?>("HighSpotDegrees")
-                                .HasColumnType("REAL");
-
-                            b1.Property<double?>("HighSpotU95Degrees")
-                                .HasColumnType("REAL");
-
-                            b1.Property<double?>("LowSpotDegrees")
-                                .HasColumnType("REAL");
-
-                            b1.Property<int>("Readings")
-                                .HasColumnType("INTEGER");
-
-                            b1.Property<int>("Rejected")
-                                .HasColumnType("INTEGER");
-
-                            b1.Property<double?>("RoundnessMillimetres")
-                                .HasColumnType("REAL");
-
-                            b1.Property<double?>("TirMillimetres")
-                                .HasColumnType("REAL");
-
-                            b1.Property<double?>("TirU95Millimetres")
-                                .HasColumnType("REAL");
-
-                            b1.Property<double>("Turns")
-                                .HasColumnType("REAL");
-
-                            b1.HasKey("CaptureRecordId");
-
-                            b1.ToTable("Records");
-
-                            b1.WithOwner()
-                                .HasForeignKey("CaptureRecordId");
-                        });
-
-                    b.Navigation("Figures")
-                        .IsRequired();
 
                     b.Navigation("Gauge")
                         .IsRequired();

@@ -61,13 +61,13 @@ export function gaugeOf(state: BayState): GaugeState | null {
 }
 
 /** What the screen is about. */
-export type Stage = 'unknown' | 'idle' | 'cautions' | 'waiting' | 'turning' | 'working' | 'result';
+export type Stage = 'unknown' | 'idle' | 'cautions' | 'waiting' | 'running' | 'working' | 'result';
 
 export function stageOf(state: BayState): Stage {
   const { bay, progress, result } = state;
   if (bay === null) return 'unknown';
   if (bay.job === null || bay.point === null || bay.phase === 'idle') return 'idle';
-  if (progress?.phase === 'turning') return 'turning';
+  if (progress?.phase === 'running') return 'running';
   if (state.awaited !== null) return 'working';
   if (bay.cautions.length > 0 && !bay.cautions_read) return 'cautions';
   return result !== null ? 'result' : 'waiting';
@@ -95,7 +95,7 @@ function withProgress(state: BayState, progress: Progress): BayState {
   }
   if (isOlder(progress, state.progress)) return state;
 
-  const newSpin = progress.phase === 'turning' && state.progress?.phase !== 'turning';
+  const newSpin = progress.phase === 'running' && state.progress?.phase !== 'running';
   return {
     ...state,
     progress,
@@ -118,17 +118,17 @@ function isOurs(state: BayState, of: { job: string; point: string }): boolean {
 /** Whether a message tells of an earlier moment of the same capture than what is known. */
 function isOlder(progress: Progress, known: Progress | null): boolean {
   if (known === null || known.capture !== progress.capture) return false;
-  const order = { waiting: 0, turning: 1, ended: 2, 'stood-down': 2 };
+  const order = { waiting: 0, running: 1, ended: 2, 'stood-down': 2 };
   if (order[progress.phase] !== order[known.phase]) return order[progress.phase] < order[known.phase];
   return progress.now !== null && known.now !== null && progress.now < known.now;
 }
 
 /** A result is awaited from the end of a spin, which the wait of the next capture tells as well as its own last report. */
 function awaitedAfter(awaited: BayState['awaited'], progress: Progress | null, before: Progress | null, result: Result | null): BayState['awaited'] {
-  if (progress === null || progress.phase === 'turning') return null;
+  if (progress === null || progress.phase === 'running') return null;
   const ended =
     progress.phase === 'ended' ? progress.capture
-    : before?.phase === 'turning' && before.capture !== progress.capture ? before.capture
+    : before?.phase === 'running' && before.capture !== progress.capture ? before.capture
     : null;
   if (ended !== null) return ended === result?.capture ? null : { capture: ended, patience: reportsToWait };
   return awaited !== null && awaited.patience > 0 ? { ...awaited, patience: awaited.patience - 1 } : null;
@@ -137,5 +137,5 @@ function awaitedAfter(awaited: BayState['awaited'], progress: Progress | null, b
 function noted(turnsAt: readonly TurnsAt[], progress: Progress | null): readonly TurnsAt[] {
   if (progress === null || progress.phase === 'waiting' || progress.now === null) return turnsAt;
   const start = turnsAt.length === 0 && progress.started !== null ? [{ t: progress.started, turns: 0 }] : turnsAt;
-  return [...start, { t: progress.now, turns: progress.turns }];
+  return [...start, { t: progress.now, turns: progress.count }];
 }

@@ -4,7 +4,7 @@ import { gaugeOf, stageOf, type BayState, type Stage } from './bay-state';
 import { gaugeWords, type GaugeWords } from './gauge-words';
 import { digits, uncertainty } from './units';
 import { verdictOf, type Verdict } from './verdict';
-import type { GaugeState } from './wire';
+import type { GaugeState, Words } from './wire';
 
 export interface BayView {
   readonly stage: Stage;
@@ -14,14 +14,15 @@ export interface BayView {
   /** The state in words. */
   readonly phase: string;
   /** The big number, without its unit; empty when there is none yet. */
-  readonly tir: string;
+  readonly value: string;
   readonly unit: string;
-  readonly tirUncertainty: string;
-  readonly tirLabel: string;
-  readonly turns: string;
-  /** Turns seen against turns wanted, 0 to 1. */
+  readonly uncertainty: string;
+  readonly valueLabel: string;
+  /** Turns, cycles or passes in words. */
+  readonly counted: string;
+  /** Those seen against those wanted, 0 to 1. */
   readonly fraction: number;
-  readonly turnsWanted: number;
+  readonly wanted: number;
   readonly speed: string;
   readonly sentence: string;
   readonly verdict: Verdict | null;
@@ -36,27 +37,30 @@ export interface BayView {
   readonly recordedAt: string;
 }
 
-const phases: Record<Stage, string> = {
-  unknown: 'Asking the station',
-  idle: 'Nothing to measure',
-  cautions: 'Before the first spin',
-  waiting: 'Waiting for the shaft to turn',
-  turning: 'Turning',
-  working: 'Working out the result',
-  result: 'Turn again for a second record',
-};
+function phaseWords(stage: Stage, words: Words | null): string {
+  switch (stage) {
+    case 'unknown': return 'Asking the station';
+    case 'idle': return 'Nothing to measure';
+    case 'cautions': return 'Before you begin';
+    case 'waiting': return words?.waiting ?? '';
+    case 'running': return words?.running ?? '';
+    case 'working': return 'Working out the result';
+    case 'result': return words?.again ?? '';
+  }
+}
 
 export function viewOf(state: BayState): BayView {
   const stage = stageOf(state);
   const { bay, progress } = state;
   const unit = bay?.unit ?? 'in';
   const result = stage === 'result' ? state.result : null;
-  const seen = stage === 'turning' || (stage === 'working' && progress?.phase === 'ended') ? progress : null;
+  const seen = stage === 'running' || (stage === 'working' && progress?.phase === 'ended') ? progress : null;
   const measured = result ?? seen;
-  const tirMm = measured?.tir_mm ?? null;
-  const u95Mm = measured?.tir_u95_mm ?? null;
-  const turns = measured?.turns ?? null;
-  const turnsWanted = progress?.turns_wanted ?? bay?.turns_wanted ?? 0;
+  const valueMm = measured?.value_mm ?? null;
+  const u95Mm = measured?.value_u95_mm ?? null;
+  const count = seen?.count ?? result?.turns ?? result?.cycles ?? result?.passes ?? null;
+  const wanted = progress?.wanted ?? bay?.wanted ?? 0;
+  const words = bay?.words ?? null;
   const gauge = gaugeWords(gaugeOf(state));
   const onPoint = stage !== 'unknown' && stage !== 'idle';
 
@@ -65,15 +69,15 @@ export function viewOf(state: BayState): BayView {
     point: onPoint ? (bay?.point_title ?? bay?.point ?? '') : 'Bay',
     about: onPoint ? [`Job ${bay?.job}`, bay?.bike, bay?.job_title].filter(Boolean).join(' · ') : '',
     jobAddress: onPoint ? `/jobs/${encodeURIComponent(bay?.job ?? '')}` : '/',
-    phase: onPoint && gauge.trouble ? gauge.title : result?.status === 'incomplete' ? 'Turn again' : phases[stage],
-    tir: tirMm === null ? '' : digits(tirMm, unit),
+    phase: onPoint && gauge.trouble ? gauge.title : result?.status === 'incomplete' ? 'Measure again' : phaseWords(stage, words),
+    value: valueMm === null ? '' : digits(valueMm, unit),
     unit,
-    tirUncertainty: u95Mm === null || tirMm === null ? '' : uncertainty(u95Mm, unit),
-    tirLabel: result ? 'Total indicated runout' : 'Runout so far',
-    turns: stage === 'working' && turns === null ? '' : turnsWords(turns, result === null ? turnsWanted : 0),
-    fraction: turns === null || turnsWanted <= 0 ? 0 : Math.min(1, Math.max(0, turns / turnsWanted)),
-    turnsWanted,
-    speed: stage === 'turning' && !gauge.trouble ? speedWords(progress?.turns_per_s ?? null) : '',
+    uncertainty: u95Mm === null || valueMm === null ? '' : uncertainty(u95Mm, unit),
+    valueLabel: result ? result.value_title : (words?.so_far ?? ''),
+    counted: stage === 'working' && count === null ? '' : countWords(count, result === null ? wanted : 0, words?.counted ?? ''),
+    fraction: count === null || wanted <= 0 ? 0 : Math.min(1, Math.max(0, count / wanted)),
+    wanted,
+    speed: stage === 'running' && !gauge.trouble ? speedWords(progress?.turns_per_s ?? null) : '',
     sentence: !onPoint ? '' : result ? (result.missing ?? result.sentence ?? '') : gauge.trouble ? gauge.detail : stage === 'working' ? '' : (progress?.sentence ?? ''),
     verdict: result ? verdictOf(result) : null,
     warnings: result?.warnings.map((warning) => warning.sentence) ?? [],
@@ -90,9 +94,10 @@ function inOneLine(gauge: GaugeState): string {
   return [detail || `${title}: ${gauge.gauge}.`, unreadable && `${unreadable}.`].filter(Boolean).join(' ');
 }
 
-function turnsWords(turns: number | null, wanted: number): string {
-  if (turns === null) return wanted > 0 ? `0 of ${wanted} turns` : '';
-  return wanted > 0 ? `${turns.toFixed(1)} of ${wanted} turns` : `${turns.toFixed(1)} turns`;
+function countWords(count: number | null, wanted: number, what: string): string {
+  if (count === null) return wanted > 0 ? `0 of ${wanted} ${what}` : '';
+  const seen = what === 'turns' ? count.toFixed(1) : String(Math.floor(count));
+  return wanted > 0 ? `${seen} of ${wanted} ${what}` : `${seen} ${what}`;
 }
 
 function speedWords(turnsPerSecond: number | null): string {

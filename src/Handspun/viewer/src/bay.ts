@@ -63,16 +63,16 @@ function show(): void {
   set(screen, 'contact', lost ? 'lost' : 'live');
   set(screen, 'verdict', view.verdict?.kind ?? '');
   set(screen, 'gauge', view.gauge === null ? 'none' : view.gauge.trouble ? 'trouble' : 'well');
-  set(screen, 'figure', view.tir ? 'yes' : 'no');
+  set(screen, 'figure', view.value ? 'yes' : 'no');
   put('bay-contact', lost ? `${lost}. What stands here is that old.` : '');
   put('bay-point', view.point);
   put('bay-about', view.about);
   put('bay-phase', view.phase);
-  put('bay-tir', view.tir);
-  put('bay-unit', view.tir ? view.unit : '');
-  put('bay-tir-label', view.tir ? view.tirLabel : '');
-  put('bay-tir-u', view.tirUncertainty);
-  put('bay-turns', view.turns);
+  put('bay-tir', view.value);
+  put('bay-unit', view.value ? view.unit : '');
+  put('bay-tir-label', view.value ? view.valueLabel : '');
+  put('bay-tir-u', view.uncertainty);
+  put('bay-turns', view.counted);
   put('bay-speed', view.speed);
   put('bay-sentence', view.sentence);
   put('bay-verdict', view.verdict?.word ?? '');
@@ -96,22 +96,22 @@ function showGauge({ gauge, stage }: BayView): void {
   put('bay-reading', gauge && !gauge.trouble && Number.isFinite(now) ? digits(now, state.bay?.unit ?? 'in') : '');
 }
 
-function showRule({ turnsWanted, fraction }: BayView): void {
+function showRule({ wanted, fraction }: BayView): void {
   const rule = part('bay-rule');
   rule.style.setProperty('--fraction', String(fraction));
-  if (rule.dataset['turns'] === String(turnsWanted)) return;
-  rule.dataset['turns'] = String(turnsWanted);
-  rule.style.setProperty('--turns', String(Math.max(1, turnsWanted)));
+  if (rule.dataset['turns'] === String(wanted)) return;
+  rule.dataset['turns'] = String(wanted);
+  rule.style.setProperty('--turns', String(Math.max(1, wanted)));
   part('bay-rule-numbers').replaceChildren(
-    ...Array.from({ length: turnsWanted }, (_, i) => Object.assign(document.createElement('span'), { textContent: String(i + 1) })),
+    ...Array.from({ length: wanted }, (_, i) => Object.assign(document.createElement('span'), { textContent: String(i + 1) })),
   );
 }
 
 function showScale(): void {
   const stage = stageOf(state);
-  const measured = stage === 'result' ? state.result : stage === 'turning' ? state.progress : null;
+  const measured = stage === 'result' ? state.result : stage === 'running' ? state.progress : null;
   const limit = (stage === 'result' ? state.result?.limit : null) ?? state.bay?.limit ?? null;
-  const scale = limitScale(measured?.tir_mm ?? null, measured?.tir_u95_mm ?? null, limit);
+  const scale = limitScale(measured?.value_mm ?? null, measured?.value_u95_mm ?? null, limit);
   const host = part('bay-scale');
   host.hidden = scale === null;
   if (scale === null) return;

@@ -17,7 +17,7 @@ const leadSeconds = 0.5;
 /** The whole spin while it lasts and after it; otherwise the last seconds. `now` is the gauge's clock at this moment. */
 export function traceWindow(state: BayState, stage: Stage, now: number): TraceWindow {
   const { progress, turnsAt } = state;
-  if (stage === 'turning' && progress?.started != null) {
+  if (stage === 'running' && progress?.started != null) {
     const from = Math.max(progress.started - leadSeconds, now - longestSeconds);
     return { from: Math.min(from, now - shortestSeconds), to: now, held: false };
   }

@@ -31,19 +31,21 @@ export interface Progress {
   readonly job: string;
   readonly point: string;
   readonly gauge: string;
-  readonly phase: 'waiting' | 'turning' | 'ended' | 'stood-down';
+  readonly phase: 'waiting' | 'running' | 'ended' | 'stood-down';
   /** Gauge clock where the capture starts; null while waiting. */
   readonly started: number | null;
   /** Gauge clock of the newest reading. */
   readonly now: number | null;
-  readonly turns: number;
-  readonly turns_wanted: number;
-  readonly turns_per_s: number | null;
   readonly readings: number;
-  readonly readings_per_turn: number | null;
-  readonly tir_mm: number | null;
-  readonly tir_u95_mm: number | null;
+  /** Turns, cycles or passes. */
+  readonly count: number;
+  readonly wanted: number;
+  /** What is held against the limit, so far. */
+  readonly value_mm: number | null;
+  readonly value_u95_mm: number | null;
   readonly sentence: string | null;
+  /** Only where a shaft turns. */
+  readonly turns_per_s?: number | null;
 }
 
 export interface Limit {
@@ -68,9 +70,14 @@ export interface Result {
   readonly at: string;
   readonly status: 'ok' | 'incomplete';
   readonly ended: string;
-  readonly turns: number | null;
-  readonly tir_mm: number | null;
-  readonly tir_u95_mm: number | null;
+  readonly kind: string;
+  readonly value_title: string;
+  readonly value_mm: number | null;
+  readonly value_u95_mm: number | null;
+  /** Turns, cycles or passes that it rests on, as its kind counts. */
+  readonly turns?: number | null;
+  readonly cycles?: number | null;
+  readonly passes?: number | null;
   readonly verdict: 'within' | 'over' | 'undecided' | null;
   readonly limit: Limit | null;
   readonly warnings: readonly Warning[];
@@ -79,9 +86,17 @@ export interface Result {
   readonly sentence: string | null;
 }
 
+export interface Words {
+  readonly waiting: string;
+  readonly running: string;
+  readonly again: string;
+  readonly so_far: string;
+  readonly counted: string;
+}
+
 /** The whole of what the bay shows at one moment. */
 export interface Bay {
-  readonly phase: 'idle' | 'waiting' | 'turning';
+  readonly phase: 'idle' | 'waiting' | 'running';
   readonly unit: Unit;
   readonly job: string | null;
   readonly job_title: string | null;
@@ -90,7 +105,10 @@ export interface Bay {
   readonly point_title: string | null;
   readonly gauge: string | null;
   readonly capture: string | null;
-  readonly turns_wanted: number | null;
+  readonly wanted: number | null;
+  readonly kind: string | null;
+  /** What is said of this kind of measurement. */
+  readonly words: Words | null;
   readonly limit: Limit | null;
   readonly progress: Progress | null;
   readonly trace: { readonly t: readonly number[]; readonly mm: readonly number[] } | null;

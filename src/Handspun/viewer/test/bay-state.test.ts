@@ -18,20 +18,20 @@ test('a snapshot of an idle bay shows an idle bay', () => {
 });
 
 test('a snapshot in mid-capture is turning at once, with the turns it tells', () => {
-  const state = after(snapshot({ phase: 'turning', progress: turning }));
-  assert.equal(stageOf(state), 'turning');
+  const state = after(snapshot({ phase: 'running', progress: turning }));
+  assert.equal(stageOf(state), 'running');
   assert.deepEqual(state.turnsAt, [{ t: 13, turns: 0 }, { t: 15, turns: 1.2 }]);
 });
 
 test('cautions nobody has read come before everything but a spin', () => {
   const unread = { cautions: ['The wheel is off the ground.'], cautions_read: false, result };
   assert.equal(stageOf(after(snapshot(unread))), 'cautions');
-  assert.equal(stageOf(after(snapshot(unread), onTopic())), 'turning');
+  assert.equal(stageOf(after(snapshot(unread), onTopic())), 'running');
 });
 
 test('a spin that ended waits for its result, not for an older one', () => {
   const older = { ...result, record: 'r0', capture: 'c6', at: '2026-11-25T09:00:00Z' };
-  const ended = onTopic({ phase: 'ended', now: 20, turns: 3.1 });
+  const ended = onTopic({ phase: 'ended', now: 20, count: 3.1 });
   assert.equal(stageOf(after(snapshot({ result: older }), onTopic(), ended)), 'working');
   assert.equal(stageOf(after(snapshot({ result: older }), onTopic(), ended, { kind: 'result', result })), 'result');
 });
@@ -40,7 +40,7 @@ test('a result stays while the next capture waits and leaves when its spin start
   const done = after(snapshot(), onTopic(), onTopic({ phase: 'ended' }), { kind: 'result', result });
   const rearmed = apply(done, { kind: 'progress', progress: { ...progress, capture: 'c8', now: 22 } });
   assert.equal(stageOf(rearmed), 'result');
-  assert.equal(stageOf(apply(rearmed, onTopic({ capture: 'c8', started: 30, now: 31, turns: 0.2 }))), 'turning');
+  assert.equal(stageOf(apply(rearmed, onTopic({ capture: 'c8', started: 30, now: 31, count: 0.2 }))), 'running');
 });
 
 test('the wait of the next capture tells that a spin ended, and its result is awaited', () => {
@@ -56,12 +56,12 @@ test('a result that never comes is not awaited for ever', () => {
 });
 
 test('a new spin counts its turns anew', () => {
-  const state = after(snapshot(), onTopic(), onTopic({ phase: 'ended' }), onTopic({ capture: 'c8', started: 30, now: 31, turns: 0.2 }));
+  const state = after(snapshot(), onTopic(), onTopic({ phase: 'ended' }), onTopic({ capture: 'c8', started: 30, now: 31, count: 0.2 }));
   assert.deepEqual(state.turnsAt, [{ t: 30, turns: 0 }, { t: 31, turns: 0.2 }]);
 });
 
 test('a message from an earlier moment of the capture changes nothing', () => {
-  const state = after(snapshot(), onTopic({ now: 16, turns: 1.6 }));
+  const state = after(snapshot(), onTopic({ now: 16, count: 1.6 }));
   assert.equal(apply(state, onTopic({ now: 15 })), state);
   assert.equal(apply(state, { kind: 'progress', progress }), state);
 });
@@ -103,6 +103,6 @@ test('a gauge that drops out is known at once', () => {
 });
 
 test('a new snapshot of the same spin keeps the turns already seen', () => {
-  const state = after(snapshot(), onTopic({ now: 14, turns: 0.5 }), onTopic(), snapshot({ phase: 'turning', progress: turning }));
+  const state = after(snapshot(), onTopic({ now: 14, count: 0.5 }), onTopic(), snapshot({ phase: 'running', progress: turning }));
   assert.equal(state.turnsAt.length, 3);
 });

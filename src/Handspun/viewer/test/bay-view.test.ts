@@ -11,20 +11,29 @@ test('a waiting bay says what is measured and what it waits for', () => {
   assert.equal(shown.phase, 'Waiting for the shaft to turn');
   assert.equal(shown.point, 'Pinion shaft runout');
   assert.equal(shown.about, 'Job 1042 · 2009 Aldermoor Corvid 1200 · Whine from the cam chest');
-  assert.equal(shown.tir, '');
-  assert.equal(shown.turns, '0 of 3 turns');
+  assert.equal(shown.value, '');
+  assert.equal(shown.counted, '0 of 3 turns');
   assert.equal(shown.limit, 'Limit: at most 0.0050 in, not confirmed');
 });
 
 test('a turning bay shows the runout so far, the turns and the speed', () => {
   const shown = view({ kind: 'snapshot', bay }, { kind: 'progress', progress: turning });
   assert.equal(shown.phase, 'Turning');
-  assert.equal(shown.tir, '0.0031');
-  assert.equal(shown.tirUncertainty, '±\u00a00.0002\u00a0in');
-  assert.equal(shown.turns, '1.2 of 3 turns');
+  assert.equal(shown.value, '0.0031');
+  assert.equal(shown.uncertainty, '±\u00a00.0002\u00a0in');
+  assert.equal(shown.counted, '1.2 of 3 turns');
   assert.equal(shown.speed, '25 turns a minute');
   assert.equal(shown.fraction, 1.2 / 3);
   assert.equal(shown.verdict, null);
+});
+
+test('what is not turned is counted in whole strokes, under its own name', () => {
+  const words = { waiting: 'Waiting for the first push', running: 'Pushing and pulling', again: 'Once more', so_far: 'End play so far', counted: 'cycles' };
+  const shown = view({ kind: 'snapshot', bay: { ...bay, kind: 'end-play', words } }, { kind: 'progress', progress: { ...turning, count: 2.7, turns_per_s: null } });
+  assert.equal(shown.phase, 'Pushing and pulling');
+  assert.equal(shown.valueLabel, 'End play so far');
+  assert.equal(shown.counted, '2 of 3 cycles');
+  assert.equal(shown.speed, '');
 });
 
 test('a result brings its verdict, its sentence and its warnings', () => {
@@ -36,11 +45,11 @@ test('a result brings its verdict, its sentence and its warnings', () => {
 });
 
 test('a spin without a result says what is missing and shows no number', () => {
-  const missing = { ...result, status: 'incomplete' as const, tir_mm: null, tir_u95_mm: null, verdict: null, missing: 'The shaft stood still.' };
+  const missing = { ...result, status: 'incomplete' as const, value_mm: null, value_u95_mm: null, verdict: null, missing: 'The shaft stood still.' };
   const shown = view({ kind: 'snapshot', bay: { ...bay, result: missing } });
-  assert.equal(shown.phase, 'Turn again');
+  assert.equal(shown.phase, 'Measure again');
   assert.equal(shown.sentence, 'The shaft stood still.');
-  assert.equal(shown.tir, '');
+  assert.equal(shown.value, '');
   assert.deepEqual(shown.verdict, { kind: 'none', word: 'No result' });
 });
 

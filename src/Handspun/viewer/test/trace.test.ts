@@ -76,7 +76,7 @@ test('the trace follows a spin from its start and holds it afterwards', () => {
   assert.deepEqual(traceWindow(state, stageOf(state), 12), { from: -3, to: 12, held: false });
   state = apply(state, { kind: 'progress', progress: { ...turning, now: 25 } });
   assert.deepEqual(traceWindow(state, stageOf(state), 25.1), { from: 12.5, to: 25.1, held: false });
-  state = apply(state, { kind: 'progress', progress: { ...turning, phase: 'ended', now: 26, turns: 3.1 } });
+  state = apply(state, { kind: 'progress', progress: { ...turning, phase: 'ended', now: 26, count: 3.1 } });
   state = apply(state, { kind: 'result', result });
   assert.deepEqual(traceWindow(state, stageOf(state), 90), { from: 12.5, to: 26, held: true });
 });

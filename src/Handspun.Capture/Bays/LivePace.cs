@@ -1,0 +1,28 @@
+namespace Handspun.Capture.Bays;
+
+/// <summary>How often the result so far is worked out: it costs more as the capture grows, and is asked for less often then.</summary>
+internal sealed class LivePace(BaySettings settings, TimeProvider time)
+{
+    private TimeSpan _last;
+    private TimeSpan _cost;
+
+    /// <summary>A new capture starts.</summary>
+    public void Restart(TimeSpan now) => (_last, _cost) = (now, TimeSpan.Zero);
+
+    /// <summary>Works it out where it is time to.</summary>
+    /// <returns>Whether it was time.</returns>
+    public bool Try(TimeSpan now, Action measure)
+    {
+        var every = _cost / settings.LiveShare;
+        if (now - _last < (every > settings.LiveEvery ? every : settings.LiveEvery))
+        {
+            return false;
+        }
+
+        var before = time.GetTimestamp();
+        measure();
+        _cost = time.GetElapsedTime(before);
+        _last = now;
+        return true;
+    }
+}

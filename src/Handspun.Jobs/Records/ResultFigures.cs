@@ -1,0 +1,46 @@
+using System.Text.Json.Serialization;
+using Handspun.Jobs.Lengths;
+using Handspun.Jobs.Points;
+using Handspun.Metrology.Quantities;
+
+namespace Handspun.Jobs.Records;
+
+/// <summary>What a capture found, as it is kept. Each kind of point has figures of its own.</summary>
+/// <remarks>
+/// Kept and sent as JSON (<see cref="FiguresJson"/>), so a kind adds a type of its own and a line here, and no column. What can be
+/// set is kept; what is worked out from it is not.
+/// </remarks>
+[JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
+[JsonDerivedType(typeof(RunoutFigures), "runout")]
+public abstract record ResultFigures
+{
+    /// <summary>Readings in the capture.</summary>
+    public int Readings { get; init; }
+
+    /// <summary>Readings that were left out as knocks.</summary>
+    public int Rejected { get; init; }
+
+    /// <summary>The kind of point that they belong to.</summary>
+    [JsonIgnore]
+    public abstract PointKind Kind { get; }
+
+    /// <summary>The value that is held against the limit; null where there is no result.</summary>
+    public abstract Length? Value { get; }
+
+    /// <summary>Its expanded uncertainty (k = 2).</summary>
+    public abstract Length? ValueU95 { get; }
+
+    /// <summary>What the value is called, such as <c>Total indicated runout</c>.</summary>
+    public abstract string ValueTitle { get; }
+
+    /// <summary>What to do where the limit lies inside the uncertainty, in one sentence.</summary>
+    public abstract string SurerBy { get; }
+
+    /// <summary>What the value rests on and what else was found, for a person, in the order to be shown.</summary>
+    public abstract IEnumerable<Figure> ToShow(LengthUnit unit);
+}
+
+/// <summary>One figure in words.</summary>
+/// <param name="Label">Such as <c>Turns</c>.</param>
+/// <param name="Text">Such as <c>3.2</c>, with its unit where it has one.</param>
+public sealed record Figure(string Label, string Text);
