@@ -30,6 +30,8 @@ internal static class CaptureKinds
         Kind("no index, slips", AngleAid.None, gauge => gauge, habits: new HandHabits { Stops = 1, SlipBackDegrees = 6 }),
         Kind("no index, shoves", AngleAid.None, gauge => gauge, habits: new HandHabits { Unevenness = 1 }),
         Kind("index, shoves", AngleAid.IndexEachTurn, gauge => gauge, habits: new HandHabits { Unevenness = 1 }),
+        Kind("index, burr", AngleAid.IndexEachTurn, gauge => gauge, fault: (8, 0.03)),
+        Kind("no index, keyway", AngleAid.None, gauge => gauge, fault: (16, -0.06)),
     ];
 
     private static CaptureKind Kind(
@@ -38,7 +40,8 @@ internal static class CaptureKinds
         Func<Indicator, Indicator> change,
         (double Low, double High)? rate = null,
         (double Low, double High)? tir = null,
-        HandHabits? habits = null) => new(name, seed =>
+        HandHabits? habits = null,
+        (double WidthDegrees, double Millimetres)? fault = null) => new(name, seed =>
     {
         var chance = new Random(unchecked((int)(2654435761 * (uint)seed)));   // seeds side by side would draw much alike
         double Between(double low, double high) => low + (high - low) * chance.NextDouble();
@@ -48,6 +51,11 @@ internal static class CaptureKinds
         var (slowest, fastest) = rate ?? (20, 100);
         double[] steps = [0.001, 0.001, 0.00127, 0.00254];
         var shape = ShaftShape.WithTir(Spread(lowest, highest), chance.Next(), 1 + chance.Next(4));
+        if (fault is { } narrow)
+        {
+            shape = shape.With(new ShaftFault(Between(0, 360), narrow.WidthDegrees, narrow.Millimetres));
+        }
+
         var turn = HandTurn.Create(
             chance.Next(), Between(2.3, 8), Between(0.25, 0.8), habits ?? new HandHabits { Unevenness = Between(0.2, 0.7) });
         var indicator = change(new Indicator

@@ -8,7 +8,7 @@ namespace Handspun.Accuracy;
 internal sealed record ClassScore
 {
     /// <summary>The table's heading.</summary>
-    public static string Heading => "class                     n answered   ours  range informed  ours90  range90   covered  median U  turns ok  high90 deg   warned  missed over";
+    public static string Heading => "class                     n answered   ours  range informed  ours90  range90   covered  median U  turns ok  high90 deg   warned  missed over  faults";
 
     /// <summary>The class's name.</summary>
     public required string Name { get; init; }
@@ -46,14 +46,17 @@ internal sealed record ClassScore
     /// <summary>Share of shafts a hair over a limit that would be called within it: the result and all of its uncertainty lie below the truth.</summary>
     public required double MissedOver { get; init; }
 
+    /// <summary>Share of the captures in which a local fault was named: of those that have one, where the class has one; false alarms elsewhere.</summary>
+    public required double Faults { get; init; }
+
     /// <summary>The class as a line of the table.</summary>
-    public string Line => string.Create(CultureInfo.InvariantCulture, $"{Name,-22}{Captures,5}{Answered,9}{At(Ours, 0.5),7:0.00}{At(Range, 0.5),7:0.00}{At(Informed, 0.5),9:0.00}{At(Ours, 0.9),8:0.00}{At(Range, 0.9),9:0.00}{Covered,10:0.000}{At(Uncertainty, 0.5),10:0.00}{TurnsRight,10:0.000}{At(HighSpot, 0.9),12:0.0}{Warned,9:0.00}{MissedOver,13:0.000}");
+    public string Line => string.Create(CultureInfo.InvariantCulture, $"{Name,-22}{Captures,5}{Answered,9}{At(Ours, 0.5),7:0.00}{At(Range, 0.5),7:0.00}{At(Informed, 0.5),9:0.00}{At(Ours, 0.9),8:0.00}{At(Range, 0.9),9:0.00}{Covered,10:0.000}{At(Uncertainty, 0.5),10:0.00}{TurnsRight,10:0.000}{At(HighSpot, 0.9),12:0.0}{Warned,9:0.00}{MissedOver,13:0.000}{Faults,8:0.000}");
 
     /// <summary>Measures so many captures of a class.</summary>
     public static ClassScore Of(CaptureKind kind, int captures, int seed)
     {
         List<double> ours = [], range = [], informed = [], uncertainty = [], high = [];
-        var (covered, right, wrong, warned, missed) = (0, 0, 0, 0, 0);
+        var (covered, right, wrong, warned, missed, faults) = (0, 0, 0, 0, 0, 0);
         for (var i = 0; i < captures; i++)
         {
             var drawn = kind.Draw(seed * 100_003 + i);
@@ -69,6 +72,7 @@ internal sealed record ClassScore
             var error = Math.Abs(tir.Millimetres - truth);
             ours.Add(1000 * error);
             uncertainty.Add(1000 * expanded.Millimetres);
+            faults += result.Faults.Count > 0 ? 1 : 0;
             missed += tir.Millimetres + expanded.Millimetres < truth ? 1 : 0;
             covered += error <= expanded.Millimetres ? 1 : 0;
             var turns = (drawn.Capture.TrueDegrees[^1] - drawn.Capture.TrueDegrees[0]) / 360;
@@ -102,6 +106,7 @@ internal sealed record ClassScore
             TurnsRight = right / Math.Max(1.0, ours.Count),
             HighSpot = [.. high.Order()],
             MissedOver = missed / Math.Max(1.0, ours.Count),
+            Faults = faults / Math.Max(1.0, ours.Count),
             Warned = wrong == 0 ? 1 : (double)warned / wrong,
         };
     }

@@ -6,6 +6,21 @@ namespace Handspun.Simulation;
 /// <param name="PhaseDegrees">Where the first lobe of this wave is highest is this divided by the lobes, in degrees of the shaft.</param>
 public readonly record struct ShaftWave(int Lobes, double Millimetres, double PhaseDegrees);
 
+/// <summary>A narrow place on a simulated shaft that stands out of its shape: a burr, a scratch, a keyway.</summary>
+/// <param name="AtDegrees">Its middle.</param>
+/// <param name="WidthDegrees">From where it begins to where it ends; its flanks are half a cosine each.</param>
+/// <param name="Millimetres">Its height; below zero where it is sunk.</param>
+public readonly record struct ShaftFault(double AtDegrees, double WidthDegrees, double Millimetres)
+{
+    /// <summary>What it adds at an angle, in millimetres.</summary>
+    public double HeightAt(double degrees)
+    {
+        var off = degrees - AtDegrees;
+        off -= 360 * Math.Round(off / 360);
+        return Math.Abs(off) >= WidthDegrees / 2 ? 0 : Millimetres * (1 + Math.Cos(2 * Math.PI * off / WidthDegrees)) / 2;
+    }
+}
+
 /// <summary>The true shape of a simulated shaft under the indicator.</summary>
 public sealed class ShaftShape
 {
@@ -17,8 +32,14 @@ public sealed class ShaftShape
         _waves = [.. waves];
         HighSpotDegrees = Extreme(sign: 1);
         LowSpotDegrees = Extreme(sign: -1);
-        TirMillimetres = HeightAt(HighSpotDegrees) - HeightAt(LowSpotDegrees);
+        TirMillimetres = WavesAt(HighSpotDegrees) - WavesAt(LowSpotDegrees);
     }
+
+    /// <summary>The same shaft with narrow places that stand out of its shape; runout and high spot stay those of the waves.</summary>
+    public ShaftShape With(params ShaftFault[] faults) => new(_waves) { Faults = faults };
+
+    /// <summary>The narrow places that stand out.</summary>
+    public IReadOnlyList<ShaftFault> Faults { get; private init; } = [];
 
     /// <summary>The waves that make up the shape.</summary>
     public IReadOnlyList<ShaftWave> Waves => _waves;
@@ -50,8 +71,19 @@ public sealed class ShaftShape
         return new(unscaled.Select(wave => wave with { Millimetres = wave.Millimetres * scale }));
     }
 
-    /// <summary>The height at an angle of the shaft in degrees, in millimetres about a mean of zero.</summary>
+    /// <summary>The height at an angle of the shaft in degrees, in millimetres about a mean of zero, its faults included.</summary>
     public double HeightAt(double degrees)
+    {
+        var height = WavesAt(degrees);
+        foreach (var fault in Faults)
+        {
+            height += fault.HeightAt(degrees);
+        }
+
+        return height;
+    }
+
+    private double WavesAt(double degrees)
     {
         var height = 0.0;
         foreach (var wave in _waves)
@@ -68,7 +100,7 @@ public sealed class ShaftShape
         var best = 0.0;
         for (var degrees = 0.0; degrees < 360; degrees += step)
         {
-            best = sign * HeightAt(degrees) > sign * HeightAt(best) ? degrees : best;
+            best = sign * WavesAt(degrees) > sign * WavesAt(best) ? degrees : best;
         }
 
         // The scan brackets the peak, so a ternary search may narrow it.
@@ -76,7 +108,7 @@ public sealed class ShaftShape
         for (var i = 0; i < 60; i++)
         {
             var third = (high - low) / 3;
-            (low, high) = sign * HeightAt(low + third) < sign * HeightAt(high - third) ? (low + third, high) : (low, high - third);
+            (low, high) = sign * WavesAt(low + third) < sign * WavesAt(high - third) ? (low + third, high) : (low, high - third);
         }
 
         var degree = (low + high) / 2;

@@ -48,6 +48,9 @@ internal sealed record ProfileFit
     /// <summary>Turns from the first reading of the trace to the last.</summary>
     public double TurnsSeen => Turns.Length == 0 ? 0 : Math.Abs(Turns[^1] - Turns[0]);
 
+    /// <summary>The height of the profile at an angle in turns, its mean included and the drift not; millimetres.</summary>
+    public double HeightAt(double turns) => Series[0] + ProfileExtremes.At(Series, Harmonics, 1, turns).Height;
+
     /// <summary>The drift at a moment that is this far along the trace, from −1 to 1; millimetres about its mean.</summary>
     public double Drift(double course)
     {

@@ -1,4 +1,5 @@
 using Handspun.Metrology.Quantities;
+using Handspun.Metrology.Runout.Faults;
 
 namespace Handspun.Metrology.Runout;
 
@@ -39,11 +40,12 @@ internal static class RunoutAnswer
     }
 
     /// <summary>The answer when at least one whole turn was seen.</summary>
-    public static RunoutResult Measured(RotationCapture capture, GaugeTraits gauge, RunoutSettings settings, Trace trace, ProfileFit fit)
+    public static RunoutResult Measured(RotationCapture capture, GaugeTraits gauge, RunoutSettings settings, Trace trace, ProfileFit fit, IReadOnlyList<FoundFault> found)
     {
         var (reference, zero) = AngleZero.Of(capture, fit);
         var profile = Profile(fit, zero);
         var extremes = ProfileExtremes.Of(fit.Series, fit.Harmonics);
+        LocalFault[] faults = [.. found.Select(one => one.From(zero)).OrderBy(fault => fault.At.Degrees)];
         var byTurn = TurnByTurn.Runouts(trace, fit, Math.Max(0.2 * trace.Resolution, 1e-6));
         var rejected = trace.Rejected
             .Concat(Enumerable.Range(0, fit.Weights.Length)
@@ -71,13 +73,15 @@ internal static class RunoutAnswer
             AngleDegrees = Angles(capture, trace, fit, zero),
             DriftMillimetres = Drifts(capture, trace, fit),
             TirByTurnMillimetres = byTurn,
+            Faults = faults,
+            TirWithFaults = Length.FromMillimetres(WithFaults(profile, extremes, faults, zero)),
             Rejected = rejected,
-            Warnings = Warnings(settings, trace, fit, reference, extremes.Movement, budget, byTurn),
+            Warnings = Warnings(settings, trace, fit, reference, extremes.Movement, budget, byTurn, faults),
         };
     }
 
     private static List<RunoutWarning> Warnings(
-        RunoutSettings settings, Trace trace, ProfileFit fit, AngleReference reference, double tir, RunoutBudget budget, double[] byTurn)
+        RunoutSettings settings, Trace trace, ProfileFit fit, AngleReference reference, double tir, RunoutBudget budget, double[] byTurn, LocalFault[] faults)
     {
         List<RunoutWarning> warnings = [];
         void Warn(RunoutWarning warning, bool when)
@@ -88,7 +92,7 @@ internal static class RunoutAnswer
             }
         }
 
-        var knocks = trace.Rejected.Count(left => left.Reason != RejectionReason.Standing) + fit.Weights.Count(weight => weight == 0);
+        var knocks = trace.Rejected.Count(left => left.Reason is RejectionReason.Knock or RejectionReason.Stuck) + fit.Weights.Count(weight => weight == 0);
         Warn(RunoutWarning.FewTurns, fit.TurnsSeen < settings.TurnsWanted - 0.05);
         Warn(RunoutWarning.FewReadingsPerTurn, SamplingLoss.Of(fit.Turns.Length / fit.TurnsSeen) > MostLoss);
         Warn(RunoutWarning.NoReference, reference == AngleReference.FirstReading);
@@ -97,6 +101,7 @@ internal static class RunoutAnswer
         Warn(RunoutWarning.TurnsDisagree, byTurn.Length > 1 && byTurn.Max() - byTurn.Min() > 0.1 * tir + 3 * budget.Expanded.Millimetres);
         Warn(RunoutWarning.TurnCountAmbiguous, reference == AngleReference.FirstReading && TurnCount.IsAmbiguous(fit));
         Warn(RunoutWarning.IndexDoubtful, fit.IndexRecounted);
+        Warn(RunoutWarning.LocalFault, faults.Length > 0);
         Warn(RunoutWarning.BackwardsSuspected, TurnedBack(fit.Turns) > MostTurnedBack);
         return warnings;
     }
@@ -112,6 +117,19 @@ internal static class RunoutAnswer
         }
 
         return back;
+    }
+
+    private static double WithFaults(ShaftProfile profile, ProfileExtremes extremes, LocalFault[] faults, double zero)
+    {
+        var high = profile.At(360 * (extremes.HighTurns - zero));
+        var low = high - extremes.Movement;
+        foreach (var fault in faults)
+        {
+            var tip = profile.At(fault.At.Degrees) + fault.Height.Millimetres;
+            (high, low) = (Math.Max(high, tip), Math.Min(low, tip));
+        }
+
+        return high - low;
     }
 
     // A shift of zero turns the cosine and sine of each wave by so many of its own angles.

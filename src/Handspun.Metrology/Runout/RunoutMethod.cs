@@ -1,3 +1,4 @@
+using Handspun.Metrology.Runout.Faults;
 using Handspun.Metrology.Runout.Rotation;
 
 namespace Handspun.Metrology.Runout;
@@ -35,10 +36,28 @@ public static class RunoutMethod
         }
 
         var found = Find(trace, capture, before);
-        return found.Fit is { IsFinite: true } fit && fit.TurnsSeen >= RunoutAnswer.FewestTurns
-            ? (RunoutAnswer.Measured(capture, gauge, settings, trace, fit), fit)
-            : (RunoutAnswer.TooShort(capture, trace, found.TurnsSeen), null);
+        if (!Answers(found))
+        {
+            return (RunoutAnswer.TooShort(capture, trace, found.TurnsSeen), null);
+        }
+
+        var fit = found.Fit!;
+        var faults = LocalFaults.Find(capture, trace, fit);
+        if (faults.Count > 0)
+        {
+            // What stands out would bend the profile to itself, so the shaft is fitted once more without it.
+            var rest = trace.Without(place => faults.Any(fault => fault.Holds(fit.TurnsAt(capture.Seconds.Span[place]))));
+            if (Moves(rest) && Find(rest, capture, before) is var again && Answers(again))
+            {
+                (trace, fit) = (rest, again.Fit!);
+                faults = LocalFaults.Find(capture, trace, fit);
+            }
+        }
+
+        return (RunoutAnswer.Measured(capture, gauge, settings, trace, fit, faults), fit);
     }
+
+    private static bool Answers(AngleFound found) => found.Fit is { IsFinite: true } fit && fit.TurnsSeen >= RunoutAnswer.FewestTurns;
 
     private static AngleFound Find(Trace trace, RotationCapture capture, ProfileFit? before) =>
         capture.EncoderSeconds.Length > 1 ? EncoderSearch.Find(trace, capture)

@@ -1,4 +1,5 @@
 using Handspun.Metrology.Quantities;
+using Handspun.Metrology.Runout.Faults;
 
 namespace Handspun.Metrology.Runout;
 
@@ -42,6 +43,9 @@ public enum RejectionReason
 
     /// <summary>The gauge repeated an old value while the shaft moved on.</summary>
     Stuck,
+
+    /// <summary>It belongs to a narrow place that comes back at the same angle every turn.</summary>
+    LocalFault,
 }
 
 /// <summary>A reading that was left out.</summary>
@@ -102,6 +106,12 @@ public sealed record RunoutResult
 
     /// <summary>The runout of each whole turn by itself, in millimetres, in order.</summary>
     public IReadOnlyList<double> TirByTurnMillimetres { get; init; } = [];
+
+    /// <summary>Narrow places that come back at the same angle every turn, by angle; they are no part of <see cref="Tir"/>.</summary>
+    public IReadOnlyList<LocalFault> Faults { get; init; } = [];
+
+    /// <summary>The full indicator movement with the local faults in it; null where there is no runout. The same as <see cref="Tir"/> where there are none.</summary>
+    public Length? TirWithFaults { get; init; }
 
     /// <summary>The readings that were left out, and why.</summary>
     public IReadOnlyList<RejectedReading> Rejected { get; init; } = [];

@@ -29,6 +29,9 @@ public enum RunoutWarning
 
     /// <summary>The shaft seems to have been turned back on the way.</summary>
     BackwardsSuspected,
+
+    /// <summary>A narrow place stands out at the same angle every turn.</summary>
+    LocalFault,
 }
 
 /// <summary>Codes and plain sentences for the warnings.</summary>
@@ -46,6 +49,7 @@ public static class RunoutWarningText
         RunoutWarning.TurnCountAmbiguous => "turn-count-ambiguous",
         RunoutWarning.IndexDoubtful => "index-doubtful",
         RunoutWarning.BackwardsSuspected => "backwards-suspected",
+        RunoutWarning.LocalFault => "local-fault",
         _ => throw new ArgumentOutOfRangeException(nameof(warning), warning, "No such warning."),
     };
 
@@ -59,6 +63,7 @@ public static class RunoutWarningText
         RunoutWarning.CoarseResolution => "The runout is only a few steps of this gauge; a finer gauge would say more.",
         RunoutWarning.TurnsDisagree => "The turns do not agree; check the stand, the plunger and the shaft's end play.",
         RunoutWarning.TurnCountAmbiguous => "The shape repeats within a turn: the count of turns may be double or half.",
+        RunoutWarning.LocalFault => "A narrow place stands out at the same angle every turn; it is told apart and is no part of the runout.",
         RunoutWarning.BackwardsSuspected => "The shaft seems to have been turned back on the way; turn one way only, to the end.",
         RunoutWarning.IndexDoubtful => "Index pulses were missed or came twice; check the sensor's gap and wiring.",
         _ => throw new ArgumentOutOfRangeException(nameof(warning), warning, "No such warning."),

@@ -84,6 +84,26 @@ internal sealed class Trace
         };
     }
 
+    /// <summary>The trace without the readings of a local fault.</summary>
+    /// <param name="isFault">Whether a reading at a place of the capture belongs to it.</param>
+    public Trace Without(Predicate<int> isFault)
+    {
+        int[] kept = [.. Enumerable.Range(0, Places.Length).Where(i => !isFault(Places[i]))];
+        return new Trace
+        {
+            Seconds = Array.ConvertAll(kept, i => Seconds[i]),
+            Millimetres = Array.ConvertAll(kept, i => Millimetres[i]),
+            Places = Array.ConvertAll(kept, i => Places[i]),
+            Rejected =
+            [
+                .. Rejected.Select(left => left.Reason == RejectionReason.Knock && isFault(left.Reading) ? left with { Reason = RejectionReason.LocalFault } : left),
+                .. Places.Where(place => isFault(place)).Select(place => new RejectedReading(place, RejectionReason.LocalFault)),
+            ],
+            Resolution = Resolution,
+            Noise = Noise,
+        };
+    }
+
     private static double[] Take(ReadOnlySpan<double> values, List<int> places)
     {
         var taken = new double[places.Count];
