@@ -54,7 +54,11 @@ internal static class RunoutAnswer
             .OrderBy(left => left.Reading)
             .ToList();
         var doubt = FitDoubt.Of(fit, extremes);
-        var budget = RunoutBudget.For(extremes.Movement, doubt.Runout * LeftOut.Widening(fit.Weights), fit.Sigma, trace.Resolution, gauge);
+        var widening = LeftOut.Widening(fit.Weights);
+        var budget = RunoutBudget.For(extremes.Movement, doubt.Runout * widening, fit.Sigma, trace.Resolution, gauge);
+        var rhythm = reference == AngleReference.Encoder ? default : RhythmDoubt.Of(trace, fit);
+        var zeroDoubt = ZeroDoubt.Turns(capture, reference, fit, zero, rhythm.Turns);
+        var eccentricity = EccentricityDoubt.Of(fit, widening, rhythm.Millimetres, zeroDoubt, trace.Resolution, gauge);
         return new RunoutResult
         {
             Status = RunoutStatus.Measured,
@@ -64,10 +68,13 @@ internal static class RunoutAnswer
             Tir = Length.FromMillimetres(extremes.Movement),
             TirU95 = budget.Expanded,
             Eccentricity = Length.FromMillimetres(profile.Harmonics[0].Amplitude),
+            EccentricityU95 = eccentricity.SizeU95,
+            EccentricityToward = Angle.FromDegrees(Math.Atan2(profile.Harmonics[0].Sine, profile.Harmonics[0].Cosine) * 180 / Math.PI),
+            EccentricityTowardU95Degrees = ZeroDoubt.Lasts(capture, reference) ? eccentricity.TowardU95Degrees : null,
             Roundness = Length.FromMillimetres(ProfileExtremes.Of(fit.Series, fit.Harmonics, from: 2).Movement),
             HighSpot = Angle.FromDegrees(360 * (extremes.HighTurns - zero)),
             LowSpot = Angle.FromDegrees(360 * (extremes.LowTurns - zero)),
-            HighSpotU95Degrees = reference == AngleReference.FirstReading ? null : 2 * 360 * doubt.HighTurns,
+            HighSpotU95Degrees = reference == AngleReference.FirstReading ? null : 2 * 360 * Math.Sqrt(doubt.HighTurns * doubt.HighTurns + zeroDoubt * zeroDoubt),
             Reference = reference,
             Profile = profile,
             AngleDegrees = Angles(capture, trace, fit, zero),

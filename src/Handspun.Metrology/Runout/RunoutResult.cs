@@ -80,6 +80,15 @@ public sealed record RunoutResult
     /// <summary>How far the shaft's centre is off the axis of rotation.</summary>
     public Length? Eccentricity { get; init; }
 
+    /// <summary>Its expanded uncertainty (k = 2).</summary>
+    public Length? EccentricityU95 { get; init; }
+
+    /// <summary>Where the shaft's centre lies from the axis: where the first wave of the profile is highest, which need not be the high spot.</summary>
+    public Angle? EccentricityToward { get; init; }
+
+    /// <summary>Its expanded uncertainty (k = 2), in degrees; null where the angle cannot be held against that of another capture, because zero is at the first reading or at a pulse that comes at another place of the shaft each time.</summary>
+    public double? EccentricityTowardU95Degrees { get; init; }
+
     /// <summary>Out-of-roundness that is left when the eccentricity is taken away (least-squares circle, ISO 12181-1).</summary>
     public Length? Roundness { get; init; }
 
