@@ -16,7 +16,7 @@ foreach (var kind in CaptureKinds.All.Where(kind => kind.Name.Contains(only, Str
 
 Console.WriteLine();
 Console.WriteLine(PlainScore.Heading);
-foreach (var kind in EndPlayKinds.All.Where(kind => kind.Name.Contains(only, StringComparison.Ordinal)))
+foreach (var kind in EndPlayKinds.All.Concat(BoreKinds.All).Where(kind => kind.Name.Contains(only, StringComparison.Ordinal)))
 {
     Console.WriteLine(PlainScore.Of(kind, captures, seed).Line);
 }

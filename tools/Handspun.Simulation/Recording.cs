@@ -11,6 +11,14 @@ internal static class Recording
     /// <param name="chance">Where the draws come from.</param>
     public static (double[] Seconds, double[] Millimetres) Of(Func<double, double> heightAt, double length, Indicator indicator, int bumps, Random chance)
     {
+        var (seconds, readings, _) = About(heightAt, length, indicator, bumps, chance);
+        return (seconds, readings);
+    }
+
+    /// <summary>The same, with the mean level of the stand over the capture, creep included, in millimetres.</summary>
+    public static (double[] Seconds, double[] Millimetres, double Level) About(
+        Func<double, double> heightAt, double length, Indicator indicator, int bumps, Random chance)
+    {
         var level = chance.NextBetween(-0.4, 0.4);
         var bend = chance.NextBetween(-0.5, 0.5);   // a stand that warms creeps fast at first, or later
         var swings = Enumerable.Range(0, bumps)
@@ -32,6 +40,6 @@ internal static class Recording
             readings[chance.Next(readings.Length)] += indicator.KnockMillimetres * chance.NextBetween(0.4, 1) * (chance.Next(2) == 0 ? 1 : -1);
         }
 
-        return (seconds, readings);
+        return (seconds, readings, level + indicator.DriftMicrometres / 1000 * (0.5 + bend / 6));
     }
 }
