@@ -11,14 +11,12 @@ internal static class BoreWords
     private const string NoTurn = "No turning point was seen: rock the gauge until the reading falls, turns and rises again, several times.";
     private const string Once = "The turning point was passed once only: rock the gauge back and forth several times.";
     private const string Unsteady = "The lowest reading comes out differently every time, so it is no turning point: rock the gauge further, evenly to both sides.";
-    private const double Smallest = 3;
-    private const double Largest = 300;
+    private static readonly PlausibleLength Sizes = new(Length.FromMillimetres(3), Length.FromMillimetres(300));
 
     /// <summary>What is wrong with a setting; null where nothing is, or where there is none.</summary>
     public static string? FaultOf(BoreSetting? setting) => setting is null ? null
         : setting.SizeU95 < Length.Zero || setting.ShownU95 < Length.Zero ? "The uncertainty of the setting is negative: type it as a length of zero or more."
-        : setting.Size.Millimetres is >= Smallest and <= Largest ? null
-        : OddSize(setting.Size);
+        : Sizes.Doubt(setting.Size, "what a bore gauge is set to");
 
     /// <summary>What a capture lacks; null where nothing is lacking.</summary>
     /// <param name="found">What was found.</param>
@@ -38,10 +36,4 @@ internal static class BoreWords
         var scatter = Math.Sqrt(found.Passes.Average(pass => Math.Pow(pass.Millimetres - mean, 2)));
         return scatter > Math.Max(0.004, Math.Max(ofTheHeight * found.Rocks!.Height, 0.5 * found.Step));
     }
-
-    // A size typed in inches where millimetres are meant is the usual slip.
-    private static string OddSize(Length size) =>
-        size.Millimetres > 0 && size.Millimetres * Length.MillimetresPerInch is >= Smallest and <= Largest
-            ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"A setting of {size.Millimetres:0.####} mm is hardly a bore; in inches it would be {size.Millimetres * Length.MillimetresPerInch:0.###} mm: type the size again with its unit.")
-            : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"A setting of {size.Millimetres:0.####} mm is no size of a bore here: type the ring's or micrometer's size again with its unit.");
 }
