@@ -1,3 +1,4 @@
+using Handspun.Metrology.EndPlay;
 using Handspun.Metrology.Quantities;
 using Handspun.Metrology.Runout;
 
@@ -36,11 +37,30 @@ public static class BoreMethod
             values[i] *= sense;
         }
 
-        var found = PassSearch.Of(seconds.ToArray(), values, gauge.Resolution.Millimetres);
+        var found = Found(seconds.ToArray(), values, gauge.Resolution.Millimetres);
         bare = bare with { Knocks = found.Knocks };
         return BoreWords.Lacking(found, values) is { } lacking
             ? bare with { Missing = lacking }
             : Measured(bare, found, sense, gauge, settings);
+    }
+
+    // Before it was in the bore the gauge may have shown anything; then the stretch that keeps to one side holds the rocks.
+    private static PassSearch Found(double[] seconds, double[] values, double resolution)
+    {
+        var whole = PassSearch.Of(seconds, values, resolution, first: 0);
+        if (whole.Passes.Count > 1)
+        {
+            return whole;
+        }
+
+        var (from, to) = TwoLevels.Find(seconds, values).LongestVisit(seconds, values);
+        if (to - from < CaptureCheck.FewestReadings || to - from == seconds.Length)
+        {
+            return whole;
+        }
+
+        var part = PassSearch.Of(seconds[from..to], values[from..to], resolution, from);
+        return BoreWords.Lacking(part, values) is null ? part : whole;
     }
 
     private static BoreResult Measured(BoreResult bare, PassSearch found, int sense, GaugeTraits gauge, BoreSettings settings)

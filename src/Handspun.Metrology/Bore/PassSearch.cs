@@ -5,15 +5,14 @@ namespace Handspun.Metrology.Bore;
 
 /// <summary>What a capture says of a bore, before it is put against a setting.</summary>
 /// <param name="Rocks">Where the reading turned; null where it did not.</param>
-/// <param name="Places">The readings that are no knocks, by their place in the capture.</param>
-/// <param name="Knocks">Those that are.</param>
+/// <param name="Knocks">Readings that stand alone, by their place in the capture.</param>
 /// <param name="Step">The gauge's step.</param>
 /// <param name="Bore">What the gauge shows of the bore, larger where it spans more, in millimetres; NaN where there is no pass.</param>
 /// <param name="Doubt">Its standard uncertainty.</param>
 /// <param name="Passes">The passes that count.</param>
 /// <param name="LeftOut">How many turned back early.</param>
 internal sealed record PassSearch(
-    Rocks? Rocks, int[] Places, int[] Knocks, double Step, double Bore, double Doubt, IReadOnlyList<BorePass> Passes, int LeftOut)
+    Rocks? Rocks, int[] Knocks, double Step, double Bore, double Doubt, IReadOnlyList<BorePass> Passes, int LeftOut)
 {
     private const double KnotsAPass = 4;
     private const double FewestKnots = 2.2;
@@ -22,19 +21,20 @@ internal sealed record PassSearch(
     /// <param name="seconds">Times; at least eight.</param>
     /// <param name="millimetres">Readings, larger where the gauge spans more.</param>
     /// <param name="resolution">The gauge's step; 0 where it is not known.</param>
-    public static PassSearch Of(double[] seconds, double[] millimetres, double resolution)
+    /// <param name="first">The place of the first of them in the capture.</param>
+    public static PassSearch Of(double[] seconds, double[] millimetres, double resolution, int first)
     {
         var step = resolution > 0 ? resolution : ReadingNoise.Step(millimetres);
         var noise = ReadingNoise.Between(millimetres);
         var wild = Runout.Knocks.Find(millimetres, Math.Max(noise, 0.5 * step));
         int[] places = [.. Enumerable.Range(0, wild.Length).Where(i => !wild[i])];
-        int[] knocks = [.. Enumerable.Range(0, wild.Length).Where(i => wild[i])];
+        int[] knocks = [.. Enumerable.Range(0, wild.Length).Where(i => wild[i]).Select(i => first + i)];
         double[] times = [.. places.Select(i => seconds[i])];
         double[] values = [.. places.Select(i => millimetres[i])];
         var rocks = Rocks.Find(values, noise, step);
         if (rocks is null)
         {
-            return new(null, places, knocks, step, double.NaN, double.NaN, [], 0);
+            return new(null, knocks, step, double.NaN, double.NaN, [], 0);
         }
 
         var crosses = Crossing(rocks, values, noise, step);
@@ -51,12 +51,11 @@ internal sealed record PassSearch(
             var widening = StudentT.InvCDF(0, 1, Math.Max(1, passes.Length - 2), 0.975) / 2;
             return new(
                 rocks,
-                places,
                 knocks,
                 step,
                 fit.Unknowns[RockModel.Bore],
                 Math.Sqrt(Math.Max(0, fit.Covariance[0, 0])) * widening,
-                [.. passes.Select((bottom, i) => new BorePass(places[rocks.Bottoms[bottom]], times[rocks.Bottoms[bottom]], fit.InPass(i)))],
+                [.. passes.Select((bottom, i) => new BorePass(first + places[rocks.Bottoms[bottom]], times[rocks.Bottoms[bottom]], fit.InPass(i)))],
                 crosses.Count(cross => !cross));
         }
     }

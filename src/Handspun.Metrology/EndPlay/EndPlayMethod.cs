@@ -7,6 +7,7 @@ namespace Handspun.Metrology.EndPlay;
 public static class EndPlayMethod
 {
     private const double ManyKnocksShare = 0.05;
+    private const int MostChanges = 2;   // to where the strokes are, and away
 
     /// <summary>Measures the end play. The same for a finished capture, a replayed one, and one that still goes on.</summary>
     /// <param name="seconds">When each reading was taken, on one monotonic clock; never decreasing.</param>
@@ -29,11 +30,30 @@ public static class EndPlayMethod
             return bare with { Missing = EndPlayWords.NoMovement };
         }
 
-        var strokes = Strokes.Of(seconds, millimetres, gauge.Resolution.Millimetres);
+        var strokes = Found(seconds, millimetres, gauge.Resolution.Millimetres);
         bare = bare with { Knocks = strokes.Knocks, Holds = strokes.Held };
         return EndPlayWords.Lacking(strokes) is { } lacking
             ? bare with { Missing = lacking, Cycles = strokes.Cycles }
             : Measured(bare, strokes, millimetres, gauge);
+    }
+
+    // Before the pushes the plunger may have stood somewhere else altogether; then the stretch that keeps to one side holds them.
+    private static Strokes Found(ReadOnlySpan<double> seconds, ReadOnlySpan<double> millimetres, double resolution)
+    {
+        var whole = Strokes.Of(seconds, millimetres, resolution, first: 0);
+        if (EndPlayWords.Lacking(whole) is null || whole.Changes > MostChanges)
+        {
+            return whole;
+        }
+
+        var (from, to) = whole.Levels.LongestVisit(seconds, millimetres);
+        if (to - from < CaptureCheck.FewestReadings || to - from == seconds.Length)
+        {
+            return whole;
+        }
+
+        var part = Strokes.Of(seconds[from..to], millimetres[from..to], resolution, from);
+        return EndPlayWords.Lacking(part) is null ? part : whole;
     }
 
     private static EndPlayResult Measured(EndPlayResult bare, Strokes strokes, ReadOnlySpan<double> millimetres, GaugeTraits gauge)
@@ -86,7 +106,7 @@ public static class EndPlayMethod
         var (endPlay, expanded) = (result.EndPlay!.Value.Millimetres, result.EndPlayU95!.Value.Millimetres);
         Warn(EndPlayWarning.FewCycles, result.Cycles < result.CyclesWanted);
         Warn(EndPlayWarning.CyclesDisagree, result.Spread is { } spread && spread.Millimetres > 0.1 * endPlay + 3 * expanded + 2 * strokes.Step);
-        Warn(EndPlayWarning.StopMissed, strokes.Held.Any(hold => !hold.Counts && hold.Readings >= 4));
+        Warn(EndPlayWarning.StopMissed, strokes.Held.Skip(1).Any(hold => !hold.Counts && hold.Readings >= 4));   // the first may be a rest on the way
         Warn(EndPlayWarning.ShortHolds, strokes.Counting.Count(hold => hold.Places.Length <= 2) > strokes.Counting.Count / 4);
         Warn(EndPlayWarning.ManyRejected, result.Knocks.Count > ManyKnocksShare * result.Readings);
         Warn(EndPlayWarning.CoarseResolution, endPlay < 10 * strokes.Step);

@@ -26,6 +26,9 @@ internal sealed record Strokes
     /// <summary>Pairs of one stop and the other, holds that are near a stop and yet do not count included.</summary>
     public required int Cycles { get; init; }
 
+    /// <summary>How often the readings went from one level to the other.</summary>
+    public int Changes => Held.Where((hold, i) => i > 0 && hold.Stop != Held[i - 1].Stop).Count();
+
     /// <summary>Visits to one stop after the other; several holds in a row at the same stop are one.</summary>
     public static int Visits(IReadOnlyList<Hold> holds) => holds.Where((hold, i) => i == 0 || hold.Stop != holds[i - 1].Stop).Count();
 
@@ -33,15 +36,17 @@ internal sealed record Strokes
     /// <param name="seconds">Times; at least eight.</param>
     /// <param name="millimetres">Readings, as many.</param>
     /// <param name="resolution">The gauge's step; 0 where it is not known.</param>
-    public static Strokes Of(ReadOnlySpan<double> seconds, ReadOnlySpan<double> millimetres, double resolution)
+    /// <param name="first">The place of the first of them in the capture.</param>
+    public static Strokes Of(ReadOnlySpan<double> seconds, ReadOnlySpan<double> millimetres, double resolution, int first)
     {
         var step = resolution > 0 ? resolution : ReadingNoise.Step(millimetres);
         var noise = ReadingNoise.Between(millimetres);
         var wild = Handspun.Metrology.Runout.Knocks.Find(millimetres, Math.Max(noise, 0.5 * step));
         var (times, values) = (seconds.ToArray(), millimetres.ToArray());
-        for (var i = times.Length - 1; i >= 0; i--)
+        var start = times[0];
+        for (var i = 0; i < times.Length; i++)
         {
-            times[i] -= times[0];
+            times[i] -= start;
         }
 
         List<int> places = [.. Enumerable.Range(0, values.Length).Where(i => !wild[i])];
@@ -54,9 +59,9 @@ internal sealed record Strokes
             Step = step,
             Noise = noise,
             Levels = levels,
-            Knocks = [.. Enumerable.Range(0, values.Length).Where(i => wild[i])],
-            Held = [.. holds.Select((hold, i) => new HeldStop(hold.Stop, hold.Places[0], hold.Places[^1], hold.Places.Length, hold.Seconds, hold.Millimetres, counts[i]))],
-            Counting = [.. holds.Where((_, i) => counts[i])],
+            Knocks = [.. Enumerable.Range(0, values.Length).Where(i => wild[i]).Select(i => first + i)],
+            Held = [.. holds.Select((hold, i) => new HeldStop(hold.Stop, first + hold.Places[0], first + hold.Places[^1], hold.Places.Length, start + hold.Seconds, hold.Millimetres, counts[i]))],
+            Counting = [.. holds.Where((_, i) => counts[i]).Select(hold => hold with { Places = [.. hold.Places.Select(place => first + place)], Seconds = start + hold.Seconds })],
             Cycles = Visits([.. holds.Where((_, i) => near[i])]) / 2,
         };
     }

@@ -16,6 +16,24 @@ internal readonly record struct TwoLevels(double Low, double High, double Slope)
     /// <summary>How far a reading is above the middle of the two.</summary>
     public double AboveMiddle(double seconds, double millimetres) => millimetres - Slope * seconds - (Low + High) / 2;
 
+    /// <summary>The longest stretch of readings that keeps to one side of the middle, from its first to one past its last.</summary>
+    public (int From, int To) LongestVisit(ReadOnlySpan<double> seconds, ReadOnlySpan<double> millimetres)
+    {
+        var (from, to, start) = (0, 0, 0);
+        for (var i = 1; i <= seconds.Length; i++)
+        {
+            var same = i < seconds.Length
+                && AboveMiddle(seconds[i] - seconds[0], millimetres[i]) > 0 == AboveMiddle(seconds[start] - seconds[0], millimetres[start]) > 0;
+            if (!same)
+            {
+                (from, to) = i - start > to - from ? (start, i) : (from, to);
+                start = i;
+            }
+        }
+
+        return (from, to);
+    }
+
     /// <summary>The levels and the slope that leave the least scatter about the two (Otsu's threshold, for each slope that is tried).</summary>
     /// <param name="seconds">Times from the start of the capture.</param>
     /// <param name="millimetres">Readings; knocks left out.</param>

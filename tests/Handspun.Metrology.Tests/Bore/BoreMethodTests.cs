@@ -72,6 +72,19 @@ public class BoreMethodTests
         Assert.Equal(0.01, RockedBores.Measure(capture).Deviation!.Value.Millimetres, 3e-4);
     }
 
+    [Fact]
+    public void Bore_AfterTheGaugeWasElsewhere_IsUnmoved()
+    {
+        var (seconds, millimetres) = RockedBores.Of(0.01, swings: 8);
+        double[] before = [.. Enumerable.Repeat(1.9, 50)];
+
+        var result = RockedBores.Measure(([.. before.Select((_, i) => i / 40.0), .. seconds.Select(time => time + 1.25)], [.. before, .. millimetres]));
+
+        Assert.Equal(0.01, result.Deviation!.Value.Millimetres, 5e-4);
+        Assert.Equal(8, result.Passes);
+        Assert.InRange(result.ByPass[0].Seconds, 1.65, 1.85);   // half a swing of one second after the start
+    }
+
     [Theory]
     [InlineData(0.4, 6, 0, "No turning point")]
     [InlineData(8, 0, 0, "do not move")]

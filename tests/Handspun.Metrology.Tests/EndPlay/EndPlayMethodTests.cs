@@ -85,6 +85,20 @@ public class EndPlayMethodTests
         Assert.True(limited.EndPlayU95 > bare.EndPlayU95);
     }
 
+    [Fact]
+    public void EndPlay_AfterThePlungerStoodSomewhereElse_IsUnmoved()
+    {
+        var (seconds, millimetres) = PushPulls.Of(ThreeCycles);
+        double[] before = [.. Enumerable.Repeat(1.2, 60)];
+
+        var result = PushPulls.Measure(([.. before.Select((_, i) => i / 50.0), .. seconds.Select(time => time + 1.2)], [.. before, .. millimetres]));
+
+        Assert.Equal(0.25, result.EndPlay!.Value.Millimetres, 5e-4);
+        Assert.Equal(3, result.Cycles);
+        Assert.True(result.Holds[0].FirstReading >= 60);
+        Assert.True(result.Holds[0].Seconds > 1.2);
+    }
+
     [Theory]
     [InlineData(new[] { 0.1 }, "do not move")]
     [InlineData(new[] { 0.1, 0.35 }, "seen once")]

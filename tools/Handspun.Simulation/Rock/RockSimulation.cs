@@ -35,9 +35,12 @@ public static class RockSimulation
         var chance = new Random(seed);
         var swing = RockingHand.Create(chance.Next(), habits);
         var shown = chance.NextBetween(-0.05, 0.05);
-        double HeightAt(double seconds) =>
-            shown + swing.SeatAt(seconds) + diameterMillimetres * (1 / Math.Cos(swing.DegreesAt(seconds) * Math.PI / 180) - 1);
+        double HeightAt(double seconds) => shown + Shown(diameterMillimetres, swing, seconds);
         var (times, readings, level) = Recording.About(HeightAt, swing.Seconds, indicator, bumps, chance);
         return new(times, readings, shown + level, swing.Passes);
     }
+
+    /// <summary>How much more than the bore's diameter a gauge spans in a hand at a time, in millimetres.</summary>
+    public static double Shown(double diameterMillimetres, RockingHand hand, double seconds) =>
+        hand.SeatAt(seconds) + diameterMillimetres * (1 / Math.Cos(hand.DegreesAt(seconds) * Math.PI / 180) - 1);
 }
