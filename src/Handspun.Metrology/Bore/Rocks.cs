@@ -9,7 +9,7 @@ namespace Handspun.Metrology.Bore;
 internal sealed record Rocks(int From, int To, IReadOnlyList<int> Bottoms, IReadOnlyList<int> Tops, double Height)
 {
     private const double OfTheSwing = 0.15;
-    private const int MostPasses = 30;
+    private const int MostPasses = 20;
 
     /// <summary>Finds them: a turn counts when the reading then moves back by more than noise, steps and a part of the whole swing can make it.</summary>
     /// <param name="millimetres">Readings without knocks, larger where the gauge spans more.</param>

@@ -38,39 +38,45 @@ internal static class CountingHolds
         return (counts, near);
     }
 
-    // The hold that the others contradict most, each held against a fit of all others (externally studentised residual).
+    // The hold that the others contradict most, each held against a fit of all others (externally studentised residual, by the
+    // leverages of one fit of all).
     private static int? Worst(IReadOnlyList<Hold> holds, bool[] counts, double floor)
     {
         int[] those = [.. Enumerable.Range(0, holds.Count).Where(i => counts[i])];
-        var (worst, furthest) = ((int?)null, 1.0);
-        foreach (var i in those)
+        if (those.Length <= FewestToJudge)
         {
-            var others = those.Where(other => other != i).Select(other => holds[other]).ToArray();
-            if (others.Length < FewestToJudge || others.All(hold => hold.Stop != holds[i].Stop))
+            return null;
+        }
+
+        var kept = those.Select(i => holds[i]).ToArray();
+        var model = StopModel.WithBestDrift(kept, floor);
+        if (model.Fit([.. kept.Select(_ => 1.0)]) is not { } fit)
+        {
+            return null;
+        }
+
+        var (residuals, leverages) = (model.Residuals(fit), model.Leverages());
+        var squares = residuals.Sum(residual => residual * residual);
+        var free = kept.Length - model.Unknowns - 1;
+        var (worst, furthest) = ((int?)null, 1.0);
+        for (var k = 0; k < kept.Length && free > 0; k++)
+        {
+            if (leverages[k] > 1 - 1e-6)
             {
-                continue;
+                continue;   // the only one of its stop: nothing contradicts it
             }
 
-            var model = StopModel.WithBestDrift(others, floor);
-            if (model.Fit([.. others.Select(_ => 1.0)]) is not { } fit)
-            {
-                continue;
-            }
-
-            var free = others.Length - model.Unknowns;
-            var scatter = Math.Max(floor, Math.Sqrt(model.Residuals(fit).Sum(residual => residual * residual) / free));
-            var row = model.Row(holds[i]);
-            var off = Math.Abs(holds[i].Millimetres - Enumerable.Range(0, row.Length).Sum(k => row[k] * fit[k]));
-            var doubt = scatter * Math.Sqrt(1 + model.Leverage(row));
-            var allowed = StudentT.InvCDF(0, 1, free, 0.5 + (i == 0 ? Doubtful : Wrong) / 2) * doubt;
-            if (i == 0 && allowed > LeastSure)
+            var others = Math.Max(floor, Math.Sqrt(Math.Max(0, squares - residuals[k] * residuals[k] / (1 - leverages[k])) / free));
+            var off = Math.Abs(residuals[k]) / (1 - leverages[k]);
+            var allowed = StudentT.InvCDF(0, 1, free, 0.5 + (those[k] == 0 ? Doubtful : Wrong) / 2) * others / Math.Sqrt(1 - leverages[k]);
+            if (those[k] == 0 && allowed > LeastSure)
             {
                 return 0;
             }
 
             if (off / allowed > furthest)
             {
-                (worst, furthest) = (i, off / allowed);
+                (worst, furthest) = (those[k], off / allowed);
             }
         }
 

@@ -25,7 +25,8 @@ internal sealed record Hold(Stop Stop, int[] Places, double Seconds, double Mill
         var before = visit.TakeWhile(place => place < kept[0]).ToList();
         var after = visit.SkipWhile(place => place <= kept[^1]).ToList();
         // The shaft still settles at first and is let go at last.
-        var core = kept.Length >= 4 ? kept[(kept.Length / 5 + 1)..^(kept.Length / 10 + 1)] : kept;
+        var settling = kept.Length >= 12 ? kept.Length / 3 : kept.Length / 5;
+        var core = kept.Length >= 4 ? kept[(settling + 1)..^(kept.Length / 10 + 1)] : kept;
         var hold = new Hold(stop, core, core.Average(place => readings.Seconds[place]), core.Average(place => readings.Millimetres[place]), width);
         var fewest = Math.Max(FewestLeft, LeastShare * kept.Length);
         return

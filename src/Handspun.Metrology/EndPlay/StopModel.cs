@@ -37,27 +37,27 @@ internal sealed class StopModel(IReadOnlyList<Hold> holds, int order)
         var right = Vector<double>.Build.Dense(Unknowns);
         for (var i = 0; i < holds.Count; i++)
         {
-            var row = Vector<double>.Build.DenseOfArray(Row(holds[i]));
-            normal += weights[i] * row.OuterProduct(row);
-            right += weights[i] * holds[i].Millimetres * row;
+            var row = Row(holds[i]);
+            for (var a = 0; a < row.Length; a++)
+            {
+                right[a] += weights[i] * holds[i].Millimetres * row[a];
+                for (var b = 0; b < row.Length; b++)
+                {
+                    normal[a, b] += weights[i] * row[a] * row[b];
+                }
+            }
         }
 
         var solution = normal.Solve(right);
         return solution.All(double.IsFinite) ? solution : null;
     }
 
-    /// <summary>The variance of what a fit of even weights says at a row, in variances of one hold.</summary>
-    public double Leverage(double[] knowns)
+    /// <summary>How far each hold pulls a fit of even weights to itself, from 0 to 1.</summary>
+    public double[] Leverages()
     {
-        var normal = Matrix<double>.Build.Dense(Unknowns, Unknowns);
-        foreach (var hold in holds)
-        {
-            var row = Vector<double>.Build.DenseOfArray(Row(hold));
-            normal += row.OuterProduct(row);
-        }
-
-        var at = Vector<double>.Build.DenseOfArray(knowns);
-        return Math.Max(0, at * normal.Solve(at));
+        var rows = Matrix<double>.Build.DenseOfRowArrays(holds.Select(Row));
+        var inverse = rows.TransposeThisAndMultiply(rows).Inverse();
+        return [.. rows.EnumerateRows().Select(row => row * inverse * row)];
     }
 
     /// <summary>What a fit leaves of each hold.</summary>
