@@ -55,7 +55,7 @@ internal sealed record PassSearch(
                 step,
                 fit.Unknowns[RockModel.Bore],
                 Math.Sqrt(Math.Max(0, fit.Covariance[0, 0])) * widening,
-                [.. passes.Select((bottom, i) => new BorePass(first + places[rocks.Bottoms[bottom]], times[rocks.Bottoms[bottom]], fit.InPass(i)))],
+                WithoutTrend([.. passes.Select((bottom, i) => new BorePass(first + places[rocks.Bottoms[bottom]], times[rocks.Bottoms[bottom]], fit.InPass(i)))]),
                 crosses.Count(cross => !cross));
         }
     }
@@ -101,6 +101,16 @@ internal sealed record PassSearch(
         var model = new RockModel(seconds[0], seconds[^1], passes.Length, knots, usual);
         var readings = new RockReadings(seconds, values.AsSpan(rocks.From, count).ToArray(), pass, lean, step, rocks.Height);
         return (RockFit.Of(model, readings, bore, Math.Max(Math.Min(noise, 0.05 * rocks.Height), 0.3 * step)), passes);
+    }
+
+    // Seats that run one way are a creep that the fit took for seats.
+    private static BorePass[] WithoutTrend(BorePass[] passes)
+    {
+        const int fewest = 4;
+        var middle = passes.Average(pass => pass.Seconds);
+        var squares = passes.Sum(pass => Math.Pow(pass.Seconds - middle, 2));
+        var trend = passes.Length < fewest || squares == 0 ? 0 : passes.Sum(pass => (pass.Seconds - middle) * pass.Millimetres) / squares;
+        return [.. passes.Select(pass => pass with { Millimetres = pass.Millimetres - trend * (pass.Seconds - middle) })];
     }
 
     // A pass far off all others, most likely one that turned back just before the turning point.

@@ -14,10 +14,13 @@ internal sealed record RockReadings(double[] Seconds, double[] Millimetres, int[
 /// <summary>The bore, the creep, the seat of each pass and the lean, fitted to all readings together.</summary>
 internal sealed class RockFit
 {
-    private const int Rounds = 28;
+    private const int Rounds = 36;
     private const int LearnEvery = 4;
+
+    // First the lean has to settle; a seat that may be anything would meanwhile take up what the lean and the creep are off by.
+    private const int SettledAfter = 12;
     private const double UsualSeat = 0.0004;
-    private const double UsualCreep = 0.02;
+    private const double UsualCreep = 0.01;
     private const double LeastNoise = 0.0002;
     private const double Reach = 7;
 
@@ -57,10 +60,15 @@ internal sealed class RockFit
         fit.Begin(bore);
         for (var round = 0; round < Rounds; round++)
         {
-            var squares = fit.Improve(robust: round >= LearnEvery);
+            var left = fit.Improve(robust: round >= 2);
             if (round % LearnEvery == LearnEvery - 1)
             {
-                fit.Learn(squares);
+                fit.LearnNoise(left);
+            }
+
+            if (round > SettledAfter && round % 2 == 0)
+            {
+                fit.LearnSeat();
             }
         }
 
@@ -212,10 +220,14 @@ internal sealed class RockFit
     }
 
     // Noise and seat as the fit leaves them (expectation maximisation).
-    private void Learn((double Squares, double Weights) left)
+    private void LearnNoise((double Squares, double Weights) left)
     {
         var free = Math.Max(0.2, 1 - _model.Lean.Coefficients / Math.Max(1, left.Weights));
         Noise = Math.Max(LeastNoise, Math.Sqrt(left.Squares / Math.Max(1, left.Weights) / free));
+    }
+
+    private void LearnSeat()
+    {
         var inverse = _normal.Inverse();
         var sum = UsualSeat * UsualSeat;
         for (var pass = 0; pass < _model.Passes; pass++)

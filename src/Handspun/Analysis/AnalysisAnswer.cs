@@ -33,6 +33,10 @@ internal sealed record AnalysisAnswer
 
     public double? LowSpotDeg { get; init; }
 
+    public string? Verdict { get; init; }
+
+    public required IReadOnlyList<string> Warnings { get; init; }
+
     public double? EndPlayMm { get; init; }
 
     public double? EndPlayU95Mm { get; init; }
@@ -48,10 +52,6 @@ internal sealed record AnalysisAnswer
     public double? SizeMm { get; init; }
 
     public double? SizeU95Mm { get; init; }
-
-    public string? Verdict { get; init; }
-
-    public required IReadOnlyList<string> Warnings { get; init; }
 
     public string? AngleReference { get; init; }
 
