@@ -1,5 +1,6 @@
 using System.Globalization;
 using Handspun.Accuracy;
+using Handspun.Accuracy.ByHand;
 
 // accuracy [captures a class] [seed] [part of a class's name]
 var captures = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : 60;
@@ -11,4 +12,11 @@ Console.WriteLine(ClassScore.Heading);
 foreach (var kind in CaptureKinds.All.Where(kind => kind.Name.Contains(only, StringComparison.Ordinal)))
 {
     Console.WriteLine(ClassScore.Of(kind, captures, seed).Line);
+}
+
+Console.WriteLine();
+Console.WriteLine(PlainScore.Heading);
+foreach (var kind in EndPlayKinds.All.Concat(BoreKinds.All).Where(kind => kind.Name.Contains(only, StringComparison.Ordinal)))
+{
+    Console.WriteLine(PlainScore.Of(kind, captures, seed).Line);
 }

@@ -15,10 +15,13 @@ var speed = new Option<double>("--turns-per-second") { Description = "How fast t
 var every = new Option<double?>("--turn-every") { Description = "Turn by itself every so many seconds; without it the hand waits for the word 'turn' on the standard input." };
 var inch = new Option<bool>("--inch") { Description = "Set the gauge to inches." };
 var noise = new Option<double>("--noise-um") { Description = "Standard deviation of the indicator's noise, in micrometres.", DefaultValueFactory = _ => 0.5 };
+var endPlay = new Option<double>("--end-play-mm") { Description = "End play of the shaft for the word 'push-pull', in millimetres.", DefaultValueFactory = _ => 0.12 };
+var bore = new Option<double>("--bore-mm") { Description = "Diameter of the bore for the word 'rock', in millimetres.", DefaultValueFactory = _ => 21.4 };
+var boreOff = new Option<double>("--bore-off-mm") { Description = "How much larger that bore is than what the gauge was zeroed at, in millimetres.", DefaultValueFactory = _ => 0.012 };
 
-var root = new RootCommand("A gauge that is not there: sends text lines of an indicator on a shaft that a hand turns, over a real serial device.")
+var root = new RootCommand("A gauge that is not there: sends text lines of an indicator on a shaft that a hand turns or pushes and pulls, or in a bore gauge that it rocks, over a real serial device.")
 {
-    link, tcp, tir, harmonics, seed, rate, turns, speed, every, inch, noise,
+    link, tcp, tir, harmonics, seed, rate, turns, speed, every, inch, noise, endPlay, bore, boreOff,
 };
 root.SetAction(async (parsed, stopping) =>
 {
@@ -36,8 +39,9 @@ root.SetAction(async (parsed, stopping) =>
         TurnEvery = parsed.GetValue(every) is { } seconds ? TimeSpan.FromSeconds(seconds) : null,
     };
     var tcpPort = parsed.GetValue(tcp) ?? (OperatingSystem.IsWindows() ? 0 : null);
+    var work = new HandWork { EndPlayMillimetres = parsed.GetValue(endPlay), BoreMillimetres = parsed.GetValue(bore), BoreOffMillimetres = parsed.GetValue(boreOff) };
     IWire Plug() => tcpPort is { } port ? new TcpOutlet(port) : new PseudoTerminal(parsed.GetValue(link));
-    await new VirtualGauge(new ShaftUnderIndicator(shape, indicator, parsed.GetValue(inch), parsed.GetValue(seed)), Plug, pace, TimeProvider.System)
+    await new VirtualGauge(new ShaftUnderIndicator(shape, indicator, parsed.GetValue(inch), parsed.GetValue(seed)), work, Plug, pace, TimeProvider.System)
         .RunAsync(Console.In, Console.Out, stopping);
     return 0;
 });

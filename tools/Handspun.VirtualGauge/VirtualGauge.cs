@@ -7,13 +7,15 @@ namespace Handspun.VirtualGauge;
 
 /// <summary>Sends what the indicator shows, at a real gauge's pace, and does what it is told on its standard input.</summary>
 /// <remarks>
-/// Words on the input, one a line: <c>turn [TURNS]</c> puts the hand to the wheel, <c>unplug</c> and <c>plug</c> pull the
+/// Words on the input, one a line: <c>turn [TURNS]</c> puts the hand to the wheel, <c>push-pull [CYCLES]</c> to the shaft's
+/// end, <c>rock [CYCLES]</c> to a gauge in a bore; <c>unplug</c> and <c>plug</c> pull the
 /// cable out and put it back, <c>noise</c> sends a line that is no reading. The end of the input ends the gauge.
 /// </remarks>
-internal sealed class VirtualGauge(ShaftUnderIndicator shaft, Func<IWire> plug, GaugePace pace, TimeProvider time)
+internal sealed class VirtualGauge(ShaftUnderIndicator shaft, HandWork work, Func<IWire> plug, GaugePace pace, TimeProvider time)
 {
     private readonly Channel<string> _words = Channel.CreateBounded<string>(64);
     private IWire? _wire;
+    private int _motions;
 
     public async Task RunAsync(TextReader input, TextWriter output, CancellationToken stopping)
     {
@@ -63,6 +65,12 @@ internal sealed class VirtualGauge(ShaftUnderIndicator shaft, Func<IWire> plug, 
             case ["turn", var turns] when double.TryParse(turns, NumberStyles.Float, CultureInfo.InvariantCulture, out var asked) && asked > 0:
                 shaft.Turn(now, asked, pace.TurnsPerSecond);
                 break;
+            case ["push-pull", .. var cycles] when CyclesOf(cycles) is { } pushes:
+                shaft.Move(now, HandMotion.PushPull(work, pushes, ++_motions, shaft.MillimetresAt(now)));
+                break;
+            case ["rock", .. var cycles] when CyclesOf(cycles) is { } rocks:
+                shaft.Move(now, HandMotion.Rock(work, rocks, ++_motions));
+                break;
             case ["unplug"]:
                 _wire?.Dispose();
                 _wire = null;
@@ -74,6 +82,18 @@ internal sealed class VirtualGauge(ShaftUnderIndicator shaft, Func<IWire> plug, 
                 _wire?.Send("?#~ err 07\r\n"u8);
                 break;
         }
+    }
+
+    private static int? CyclesOf(string[] words)
+    {
+        const int usual = 4;
+        const int most = 200;
+        return words switch
+        {
+            [] => usual,
+            [var word] when int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out var asked) && asked is > 0 and <= most => asked,
+            _ => null,
+        };
     }
 
     // The console's reader blocks and cannot be cancelled, so it gets a thread of its own.

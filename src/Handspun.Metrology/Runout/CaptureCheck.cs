@@ -9,25 +9,14 @@ internal static class CaptureCheck
     /// <summary>What is wrong with a capture and what to do, in one sentence; null where nothing is.</summary>
     public static string? Fault(RotationCapture capture)
     {
-        var seconds = capture.Seconds.Span;
-        if (seconds.Length != capture.Millimetres.Length)
+        if (FaultOfReadings(capture.Seconds.Span, capture.Millimetres.Span) is { } readings)
         {
-            return $"There are {seconds.Length} times for {capture.Millimetres.Length} readings: the file or the link is damaged; capture again.";
+            return readings;
         }
 
         if (capture.EncoderSeconds.Length != capture.EncoderDegrees.Length)
         {
             return $"There are {capture.EncoderSeconds.Length} times for {capture.EncoderDegrees.Length} encoder angles: the file or the link is damaged; capture again.";
-        }
-
-        if (Series(seconds, "reading") is { } times)
-        {
-            return times;
-        }
-
-        if (FirstNotNumber(capture.Millimetres.Span) is { } bad)
-        {
-            return $"Reading {bad + 1} is not a number: check the gauge's profile and capture again.";
         }
 
         if (Series(capture.EncoderSeconds.Span, "encoder angle") is { } encoder)
@@ -50,9 +39,21 @@ internal static class CaptureCheck
             return "The shaft's turns from one index pulse to the next must be more than 0: correct the index setting.";
         }
 
-        return seconds.Length < FewestReadings
-            ? $"Only {seconds.Length} readings came in, and at least {FewestReadings} are needed: check the gauge's link and turn on."
+        return capture.Seconds.Length < FewestReadings
+            ? $"Only {capture.Seconds.Length} readings came in, and at least {FewestReadings} are needed: check the gauge's link and turn on."
             : null;
+    }
+
+    /// <summary>What is wrong with readings and their times, however few there are; null where nothing is.</summary>
+    public static string? FaultOfReadings(ReadOnlySpan<double> seconds, ReadOnlySpan<double> millimetres)
+    {
+        if (seconds.Length != millimetres.Length)
+        {
+            return $"There are {seconds.Length} times for {millimetres.Length} readings: the file or the link is damaged; capture again.";
+        }
+
+        return Series(seconds, "reading")
+            ?? (FirstNotNumber(millimetres) is { } bad ? $"Reading {bad + 1} is not a number: check the gauge's profile and capture again." : null);
     }
 
     private static string? Series(ReadOnlySpan<double> seconds, string what)

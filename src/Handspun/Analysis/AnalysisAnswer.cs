@@ -2,7 +2,7 @@ using Handspun.Jobs.Limits;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
 using Handspun.Metrology.Decision;
-using Handspun.Metrology.Runout;
+using Handspun.Metrology.Quantities;
 
 namespace Handspun.Analysis;
 
@@ -37,6 +37,22 @@ internal sealed record AnalysisAnswer
 
     public required IReadOnlyList<string> Warnings { get; init; }
 
+    public double? EndPlayMm { get; init; }
+
+    public double? EndPlayU95Mm { get; init; }
+
+    public int? Cycles { get; init; }
+
+    public double? DeviationMm { get; init; }
+
+    public double? DeviationU95Mm { get; init; }
+
+    public int? Passes { get; init; }
+
+    public double? SizeMm { get; init; }
+
+    public double? SizeU95Mm { get; init; }
+
     public string? AngleReference { get; init; }
 
     public double? ProbabilityOver { get; init; }
@@ -49,44 +65,45 @@ internal sealed record AnalysisAnswer
     /// <summary>A file that could not be read.</summary>
     public static AnalysisAnswer Rejected(string file, string reason) => new() { File = file, Status = "rejected", Warnings = [], Reason = reason };
 
-    /// <summary>Measures what was read from a file.</summary>
+    /// <summary>Measures what was read from a file, by the method of its point.</summary>
     /// <param name="file">The file's name, as it was given.</param>
     /// <param name="read">What it holds.</param>
-    /// <param name="limit">What the runout is held against; null takes what the point came with, if anything.</param>
+    /// <param name="limit">What the result is held against; null takes what the point came with, if anything.</param>
     public static AnalysisAnswer Of(string file, CaptureFile read, Limit? limit)
     {
-        var result = RunoutMethod.Measure(read.Capture, read.Gauge, new RunoutSettings());
         var against = limit ?? PointCatalogue.Find(read.Point)?.ShippedLimit;
-        var decision = against is not null && result is { Tir: { } tir, TirU95: { } uncertainty }
-            ? ConformityRule.Decide(tir, uncertainty, against.Tolerance)
-            : (ConformityDecision?)null;
-        return new AnalysisAnswer
+        return KindOfPoint.Of(read.Point) switch
         {
-            File = file,
-            Point = read.Point,
-            Status = result.Status == RunoutStatus.Measured ? "ok" : "rejected",
-            Readings = result.Readings,
-            Turns = Rounded(result.Turns, 4),
-            TirMm = Rounded(result.Tir?.Millimetres, 7),
-            TirU95Mm = Rounded(result.TirU95?.Millimetres, 7),
-            EccentricityMm = Rounded(result.Eccentricity?.Millimetres, 7),
-            RoundnessMm = Rounded(result.Roundness?.Millimetres, 7),
-            HighSpotDeg = Rounded(result.HighSpot?.Degrees, 3),
-            HighSpotU95Deg = Rounded(result.HighSpotU95Degrees, 3),
-            LowSpotDeg = Rounded(result.LowSpot?.Degrees, 3),
-            Verdict = decision is { } decided ? VerdictCode.Of(decided.Verdict) : null,
-            Warnings = [.. WarningCodes(result, decision is not null ? against : null)],
-            AngleReference = result.HighSpot is null ? null : RunoutCodes.Of(result.Reference),
-            ProbabilityOver = Rounded(decision?.ProbabilityOutside, 6),
-            Limit = against is null ? null : new(against.LowerMillimetres, against.UpperMillimetres, against.Source),
-            Reason = result.Missing,
+            PointKind.EndPlay => EndPlayAnalysis.Of(file, read, against),
+            PointKind.Bore => BoreAnalysis.Of(file, read, against),
+            _ => RunoutAnalysis.Of(file, read, against),
         };
     }
 
-    private static IEnumerable<string> WarningCodes(RunoutResult result, Limit? limit) =>
-        [.. result.Warnings.Select(RunoutWarningText.Code), .. limit is { Confirmed: false } ? [RecordWarning.LimitUnconfirmed.Code] : Array.Empty<string>()];
+    /// <summary>The same answer held against a limit, with the warnings of the method.</summary>
+    /// <param name="value">What is held against it; null where there is no result.</param>
+    /// <param name="expanded">Its expanded uncertainty.</param>
+    /// <param name="limit">The limit; null where there is none.</param>
+    /// <param name="warnings">The method's codes.</param>
+    public AnalysisAnswer Against(Length? value, Length? expanded, Limit? limit, IEnumerable<string> warnings)
+    {
+        var decision = limit is not null && value is { } known && expanded is { } doubt
+            ? ConformityRule.Decide(known, doubt, limit.Tolerance)
+            : (ConformityDecision?)null;
+        return this with
+        {
+            Verdict = decision is { } decided ? VerdictCode.Of(decided.Verdict) : null,
+            Warnings = [.. warnings, .. decision is not null && limit is { Confirmed: false } ? [RecordWarning.LimitUnconfirmed.Code] : Array.Empty<string>()],
+            ProbabilityOver = Rounded(decision?.ProbabilityOutside, 6),
+            Limit = limit is null ? null : new(limit.LowerMillimetres, limit.UpperMillimetres, limit.Source),
+        };
+    }
 
-    private static double? Rounded(double? value, int decimals) => value is { } number ? Math.Round(number, decimals) : null;
+    /// <summary>A length as it is written, to a tenth of a nanometre.</summary>
+    public static double? Rounded(Length? length) => Rounded(length?.Millimetres, 7);
+
+    /// <summary>A number with so many decimals; null stays null.</summary>
+    public static double? Rounded(double? value, int decimals) => value is { } number ? Math.Round(number, decimals) : null;
 }
 
 /// <summary>The limit of an answer.</summary>

@@ -10,20 +10,12 @@ internal static class AnalysisText
     /// <summary>A few lines.</summary>
     public static string Of(AnalysisAnswer answer, LengthUnit unit)
     {
-        if (answer.TirMm is not { } tir || answer.TirU95Mm is not { } uncertainty)
+        if (Headline(answer, unit) is not { } headline)
         {
-            return $"{answer.File}{Environment.NewLine}  no runout: {answer.Reason}";
+            return $"{answer.File}{Environment.NewLine}  no result: {answer.Reason}";
         }
 
-        var about = string.Create(CultureInfo.InvariantCulture, $"{answer.Turns:0.0} turns, {answer.Readings} readings");
-        var high = answer.HighSpotDeg is { } angle
-            ? string.Create(CultureInfo.InvariantCulture, $"; high spot {angle:0}° from {answer.AngleReference?.Replace('-', ' ')}")
-            : "";
-        var lines = new List<string>
-        {
-            answer.File,
-            $"  runout {LengthText.WithUncertainty(Length.FromMillimetres(tir), Length.FromMillimetres(uncertainty), unit)} (total indicated, k = 2), {about}{high}",
-        };
+        var lines = new List<string> { answer.File, $"  {headline}" };
         if (answer.Verdict is not null)
         {
             lines.Add($"  {(answer.Verdict switch { "within" => "within the limit", "over" => "over the limit", _ => "too close to call" })}{LimitOf(answer, unit)}");
@@ -35,6 +27,24 @@ internal static class AnalysisText
         }
 
         return string.Join(Environment.NewLine, lines);
+    }
+
+    private static string? Headline(AnalysisAnswer answer, LengthUnit unit)
+    {
+        string Sure(double value, double? expanded) => LengthText.WithUncertainty(Length.FromMillimetres(value), Length.FromMillimetres(expanded ?? 0), unit);
+        var high = answer.HighSpotDeg is { } angle
+            ? string.Create(CultureInfo.InvariantCulture, $"; high spot {angle:0}° from {answer.AngleReference?.Replace('-', ' ')}")
+            : "";
+        return answer switch
+        {
+            { TirMm: { } tir } => string.Create(
+                CultureInfo.InvariantCulture,
+                $"runout {Sure(tir, answer.TirU95Mm)} (total indicated, k = 2), {answer.Turns:0.0} turns, {answer.Readings} readings{high}"),
+            { EndPlayMm: { } play } => $"end play {Sure(play, answer.EndPlayU95Mm)} (k = 2), {answer.Cycles} cycles, {answer.Readings} readings",
+            { SizeMm: { } size } => $"bore {Sure(size, answer.SizeU95Mm)} (k = 2), {answer.Passes} passes, {answer.Readings} readings",
+            { DeviationMm: { } deviation } => $"bore {Sure(deviation, answer.DeviationU95Mm)} from the gauge's setting (k = 2), {answer.Passes} passes, {answer.Readings} readings",
+            _ => null,
+        };
     }
 
     private static string LimitOf(AnalysisAnswer answer, LengthUnit unit) => answer.Limit is { } limit

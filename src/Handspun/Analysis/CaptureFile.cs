@@ -1,3 +1,4 @@
+using Handspun.Metrology.Bore;
 using Handspun.Metrology.Runout;
 
 namespace Handspun.Analysis;
@@ -8,6 +9,9 @@ namespace Handspun.Analysis;
 /// <param name="Gauge">What the file says of the gauge.</param>
 internal sealed record CaptureFile(string? Point, RotationCapture Capture, GaugeTraits Gauge)
 {
+    /// <summary>What a bore gauge was set to; null where the file does not say.</summary>
+    public BoreSetting? Setting { get; init; }
+
     /// <summary>Reads a file: a journal, or CSV with a preamble. Which it is shows in its first character.</summary>
     /// <exception cref="CaptureFileException">It cannot be read; says where and why.</exception>
     public static CaptureFile Read(string path)

@@ -148,6 +148,9 @@ internal static class CsvCaptureFile
                 {
                     Resolution = Length.FromMillimetres(preamble.ResolutionMillimetres),
                     ErrorLimit = Length.FromMillimetres(preamble.ErrorLimitMillimetres),
-                });
+                })
+            {
+                Setting = preamble.Setting,
+            };
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Handspun.Metrology.Bore;
 using Handspun.Metrology.Quantities;
 
 namespace Handspun.Analysis;
@@ -6,7 +7,7 @@ namespace Handspun.Analysis;
 /// <summary>The comment lines at the head of a CSV capture: <c># key = value</c>.</summary>
 internal sealed class CsvPreamble
 {
-    private const string Keys = "point, unit, resolution_mm, error_limit_mm, index_turns";
+    private const string Keys = "point, unit, resolution_mm, error_limit_mm, index_turns, setting_mm, setting_u95_mm";
 
     private readonly HashSet<string> _seen = [];
 
@@ -24,6 +25,17 @@ internal sealed class CsvPreamble
 
     /// <summary>Shaft turns from one index pulse to the next.</summary>
     public double IndexTurns { get; private set; } = 1;
+
+    /// <summary>The size of the ring or micrometer that a bore gauge was zeroed at, in millimetres; null where it is not named.</summary>
+    public double? SettingMillimetres { get; private set; }
+
+    /// <summary>Expanded uncertainty of that size (k = 2), in millimetres; 0 where it is not named.</summary>
+    public double SettingU95Millimetres { get; private set; }
+
+    /// <summary>What a bore gauge was set to; null where it is not named.</summary>
+    public BoreSetting? Setting => SettingMillimetres is { } size
+        ? new(Length.FromMillimetres(size), Length.FromMillimetres(SettingU95Millimetres), Length.Zero, Length.Zero)
+        : null;
 
     /// <summary>Takes a comment line in.</summary>
     /// <exception cref="CaptureFileException">Its key is unknown or stands twice, or its value does not fit.</exception>
@@ -63,6 +75,12 @@ internal sealed class CsvPreamble
                 break;
             case "index_turns":
                 IndexTurns = Number(key, value, number, least: double.Epsilon);
+                break;
+            case "setting_mm":
+                SettingMillimetres = Number(key, value, number, least: double.Epsilon);
+                break;
+            case "setting_u95_mm":
+                SettingU95Millimetres = Number(key, value, number, least: 0);
                 break;
             default:
                 throw CaptureFileException.AtLine(number, $"there is no key '{key}': known are {Keys}.");

@@ -17,6 +17,8 @@ internal sealed class ShaftUnderIndicator(ShaftShape shape, Indicator indicator,
     private HandTurn? _hand;
     private TimeSpan _handFrom;
     private double _turnsBefore;
+    private HandMotion? _motion;
+    private TimeSpan _motionFrom;
 
     /// <summary>Whether the hand is still turning.</summary>
     public bool IsTurning(TimeSpan now) => _hand is not null && (now - _handFrom).TotalSeconds < _hand.Seconds;
@@ -27,12 +29,21 @@ internal sealed class ShaftUnderIndicator(ShaftShape shape, Indicator indicator,
         _turnsBefore = TurnsAt(now);
         _hand = HandTurn.Create(seed + _spins++, turns, turnsPerSecond);
         _handFrom = now;
+        _motion = null;
     }
+
+    /// <summary>Lets the hand do something else than turn; what the indicator rests at afterwards is where the motion ends.</summary>
+    public void Move(TimeSpan now, HandMotion motion) => (_motion, _motionFrom) = (motion, now);
+
+    /// <summary>Where the plunger stands, in millimetres, before noise and rounding.</summary>
+    public double MillimetresAt(TimeSpan now) => _motion is { } motion
+        ? motion.MillimetresAt(Math.Min((now - _motionFrom).TotalSeconds, motion.Seconds))
+        : RestMillimetres + shape.HeightAt(TurnsAt(now) * 360);
 
     /// <summary>The line that the gauge sends now.</summary>
     public byte[] LineAt(TimeSpan now)
     {
-        var shown = indicator.Show(RestMillimetres + shape.HeightAt(TurnsAt(now) * 360), _noise);
+        var shown = indicator.Show(MillimetresAt(now), _noise);
         return Encoding.ASCII.GetBytes(IndicatorLine.Of(shown, inch) + "\r\n");
     }
 

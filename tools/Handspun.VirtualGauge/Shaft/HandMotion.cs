@@ -1,0 +1,41 @@
+using Handspun.Simulation.PushPull;
+using Handspun.Simulation.Rock;
+
+namespace Handspun.VirtualGauge.Shaft;
+
+/// <summary>Something that a hand does under the indicator beside turning.</summary>
+/// <param name="Seconds">How long it takes.</param>
+/// <param name="MillimetresAt">What the indicator would show after so many seconds, up to that.</param>
+internal sealed record HandMotion(double Seconds, Func<double, double> MillimetresAt)
+{
+    /// <summary>Pushes and pulls the shaft from stop to stop.</summary>
+    /// <param name="work">How far it can move.</param>
+    /// <param name="cycles">How often, there and back.</param>
+    /// <param name="seed">The same seed gives the same hand.</param>
+    /// <param name="from">What the indicator shows before, in millimetres.</param>
+    public static HandMotion PushPull(HandWork work, int cycles, int seed, double from)
+    {
+        var hand = PushPullHand.Create(work.EndPlayMillimetres, seed, new PushPullHabits { Cycles = cycles });
+        return new(hand.Seconds, seconds => from + hand.PlaceAt(seconds) - hand.PlaceAt(0));
+    }
+
+    /// <summary>Rocks a two-point gauge in a bore; the indicator shows how much more it spans than what it was zeroed at.</summary>
+    public static HandMotion Rock(HandWork work, int cycles, int seed)
+    {
+        var hand = RockingHand.Create(seed, new RockHabits { Cycles = cycles });
+        return new(hand.Seconds, seconds => RockSimulation.Shown(work.BoreMillimetres, hand, seconds) + work.BoreOffMillimetres);
+    }
+}
+
+/// <summary>What there is to push, pull and rock.</summary>
+internal sealed record HandWork
+{
+    /// <summary>The way from stop to stop.</summary>
+    public double EndPlayMillimetres { get; init; } = 0.12;
+
+    /// <summary>The bore.</summary>
+    public double BoreMillimetres { get; init; } = 21.4;
+
+    /// <summary>How much larger the bore is than what the gauge was zeroed at.</summary>
+    public double BoreOffMillimetres { get; init; } = 0.012;
+}
