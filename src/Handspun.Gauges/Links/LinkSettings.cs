@@ -17,6 +17,9 @@ public sealed record LinkSettings
     /// <summary>Stop bits.</summary>
     public StopBits StopBits { get; init; } = StopBits.One;
 
+    /// <summary>How either end asks the other to wait.</summary>
+    public Handshake Handshake { get; init; } = Handshake.None;
+
     /// <summary>Level of the DTR line; null leaves it as it is. Many gauge cables draw their power from it.</summary>
     public bool? DataTerminalReady { get; init; }
 

@@ -22,6 +22,12 @@ public sealed record GaugeProfile
     /// <summary>What the numbers are worth.</summary>
     public GaugeAccuracy Accuracy { get; init; } = new();
 
+    /// <summary>What the gauge has to be told so that it sends.</summary>
+    public RequestSettings Request { get; init; } = new();
+
+    /// <summary>How a once-per-turn pulse comes in; null where there is none.</summary>
+    public IndexSettings? Index { get; init; }
+
     /// <summary>The profile file as it was read; goes into every journal, so that a journal needs no other file to be replayed.</summary>
     public string Text { get; init; } = "";
 

@@ -1,5 +1,3 @@
-using System.IO.Ports;
-using Handspun.Gauges.Links;
 using Handspun.Gauges.Readings;
 using Tomlyn;
 using Tomlyn.Model;
@@ -30,40 +28,15 @@ public static class ProfileReader
         var problems = new List<string>();
         var root = new ProfileSection(name, "", table, problems);
         var title = root.Text("title", name);
-        var link = ReadLink(root.Section("link"));
+        var link = LinkReader.Read(root.Section("link"));
         var frame = ReadFrame(root.Section("frame"));
         var accuracy = ReadAccuracy(root.Section("value"));
+        var request = RequestReader.Read(root.Section("request"));
+        var index = IndexReader.Read(root.Section("index"));
         root.RefuseTheRest();
         return problems.Count == 0
-            ? new GaugeProfile { Name = name, Title = title, Link = link, Frame = frame, Accuracy = accuracy, Text = toml }
+            ? new GaugeProfile { Name = name, Title = title, Link = link, Frame = frame, Accuracy = accuracy, Request = request, Index = index, Text = toml }
             : throw new ProfileException(problems);
-    }
-
-    private static LinkSettings ReadLink(ProfileSection section)
-    {
-        var settings = new LinkSettings
-        {
-            Baud = section.Whole("baud", 9600, 110, 4_000_000),
-            DataBits = section.Whole("data_bits", 8, 5, 8),
-            Parity = section.Choice("parity", "none", new Dictionary<string, Parity>
-            {
-                ["none"] = Parity.None,
-                ["even"] = Parity.Even,
-                ["odd"] = Parity.Odd,
-                ["mark"] = Parity.Mark,
-                ["space"] = Parity.Space,
-            }),
-            StopBits = section.Choice("stop_bits", "1", new Dictionary<string, StopBits>
-            {
-                ["1"] = StopBits.One,
-                ["1.5"] = StopBits.OnePointFive,
-                ["2"] = StopBits.Two,
-            }),
-            DataTerminalReady = section.Switch("dtr"),
-            RequestToSend = section.Switch("rts"),
-        };
-        section.RefuseTheRest();
-        return settings;
     }
 
     private static TextLineFormat ReadFrame(ProfileSection section)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using Tomlyn.Model;
 
 namespace Handspun.Gauges.Profiles;
@@ -6,7 +7,15 @@ namespace Handspun.Gauges.Profiles;
 /// <summary>One table of a profile: each key is asked for once, and what nobody asked for is a problem.</summary>
 internal sealed class ProfileSection(string profile, string path, TomlTable table, List<string> problems)
 {
+    private const int MostBytes = 256;
+
     private readonly HashSet<string> _asked = [];
+
+    /// <summary>Whether nothing stands in it.</summary>
+    public bool IsEmpty => table.Count == 0;
+
+    /// <summary>Whether a key stands in it.</summary>
+    public bool Has(string key) => table.ContainsKey(key);
 
     public ProfileSection Section(string key)
     {
@@ -49,6 +58,15 @@ internal sealed class ProfileSection(string profile, string path, TomlTable tabl
         _ => Complain(key, "is true or false", (bool?)null),
     };
 
+    /// <summary>Bytes, as a text of characters up to U+00FF (with TOML's escapes) or as a list of numbers; none where the key is not there.</summary>
+    public ReadOnlyMemory<byte> Bytes(string key) => Take(key) switch
+    {
+        null => default,
+        string { Length: > 0 and <= MostBytes } text when text.All(letter => letter <= byte.MaxValue) => Encoding.Latin1.GetBytes(text),
+        TomlArray { Count: > 0 and <= MostBytes } list when list.All(item => item is >= 0L and <= (long)byte.MaxValue) => list.Select(item => (byte)(long)item!).ToArray(),
+        _ => Complain(key, $"is 1 to {MostBytes} bytes: a text in double quotes with escapes such as \"R\\r\", or a list such as [0x02, 82, 13]", ReadOnlyMemory<byte>.Empty),
+    };
+
     public T Choice<T>(string key, string otherwise, IReadOnlyDictionary<string, T> choices)
     {
         var value = Take(key) ?? otherwise;
@@ -72,7 +90,8 @@ internal sealed class ProfileSection(string profile, string path, TomlTable tabl
         return table.TryGetValue(key, out var value) ? value : null;
     }
 
-    private void Complain(string key, string rule) => problems.Add($"Profile '{profile}': '{path}{key}' {rule}.");
+    /// <summary>Notes what is wrong with a key.</summary>
+    public void Complain(string key, string rule) => problems.Add($"Profile '{profile}': '{path}{key}' {rule}.");
 
     private T Complain<T>(string key, string rule, T otherwise)
     {

@@ -62,6 +62,8 @@ public class ProfileReaderTests
     [InlineData("[link]\ndata_bits = 9", "'link.data_bits'", "from 5 to 8")]
     [InlineData("[link]\nparity = \"some\"", "'link.parity'", "none, even, odd, mark, space")]
     [InlineData("[link]\nstop_bits = 3", "'link.stop_bits'", "1, 1.5, 2")]
+    [InlineData("[link]\nhandshake = \"some\"", "'link.handshake'", "none, rts-cts, xon-xoff, both")]
+    [InlineData("[link]\nhandshake = \"rts-cts\"\nrts = true", "'link.rts'", "leave it out")]
     [InlineData("[link]\ndtr = \"on\"", "'link.dtr'", "true or false")]
     [InlineData("[frame]\nkind = \"guess\"", "'frame.kind'", "text-line")]
     [InlineData("[frame]\nunit = \"cm\"", "'frame.unit'", "mm, in")]
@@ -72,8 +74,8 @@ public class ProfileReaderTests
     [InlineData("title = 5", "'title'", "text in quotes")]
     [InlineData("title = \"\"", "'title'", "text in quotes")]
     [InlineData("link = 5", "'link'", "[link]")]
-    [InlineData("colour = 1", "'colour'", "frame, link, title, value")]
-    [InlineData("[link]\nspeed = 1", "'link.speed'", "baud, data_bits, dtr, parity, rts, stop_bits")]
+    [InlineData("colour = 1", "'colour'", "frame, index, link, request, title, value")]
+    [InlineData("[link]\nspeed = 1", "'link.speed'", "baud, data_bits, dtr, handshake, parity, rts, stop_bits")]
     [InlineData("[value]\nsteps = 1", "'value.steps'", "error_limit_mm, resolution_mm")]
     public void Profile_WithAWrongKeyOrValue_NamesTheKeyAndWhatIsAllowed(string toml, string key, string allowed)
     {
