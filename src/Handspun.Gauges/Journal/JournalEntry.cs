@@ -13,6 +13,9 @@ public abstract record JournalEntry(TimeSpan At)
     /// <summary>The mechanic said that the reference mark passes the pointer.</summary>
     public const string Mark = "mark";
 
+    /// <summary>An index pulse that came beside the bytes, as it came, with the bouncing of its contact; the detail says from where.</summary>
+    public const string Index = "index";
+
     /// <summary>The capture ended here; the detail says why.</summary>
     public const string CaptureEnded = "end";
 

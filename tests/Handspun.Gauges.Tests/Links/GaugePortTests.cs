@@ -31,6 +31,42 @@ public class GaugePortTests
     }
 
     [Theory]
+    [InlineData("usb:1209:f00d", "usb:1209:F00D")]
+    [InlineData("USB:1209:F00D:A1:2", "usb:1209:F00D:A1:2")]
+    [InlineData("replay:/records/a b.jsonl", "replay:/records/a b.jsonl")]
+    [InlineData("replay:C:\\records\\a.jsonl.gz", "replay:C:\\records\\a.jsonl.gz")]
+    [InlineData("replay:x4:a.jsonl", "replay:x4:a.jsonl")]
+    [InlineData("replay:x0.5:a.jsonl", "replay:x0.5:a.jsonl")]
+    [InlineData("replay:x1:a.jsonl", "replay:a.jsonl")]
+    [InlineData("replay:at-once:a.jsonl", "replay:at-once:a.jsonl")]
+    public void Port_OfAUsbDeviceOrAReplay_IsWrittenAsItIsRead(string text, string written)
+    {
+        Assert.True(GaugePort.TryParse(text, out var port));
+        Assert.Equal(written, port!.ToString());
+        Assert.True(GaugePort.TryParse(written, out var again));
+        Assert.Equal(port, again);
+    }
+
+    [Theory]
+    [InlineData("replay:a.jsonl", 8, 8)]
+    [InlineData("replay:x4:a.jsonl", 8, 2)]
+    [InlineData("replay:x0.5:a.jsonl", 8, 16)]
+    [InlineData("replay:at-once:a.jsonl", 8, 0)]
+    public void Replay_TakesTheTimeThatItsPaceSays(string text, double seconds, double taken)
+    {
+        Assert.True(GaugePort.TryParse(text, out var port));
+        Assert.Equal(TimeSpan.FromSeconds(taken), Assert.IsType<GaugePort.Replay>(port).Pace.Take(TimeSpan.FromSeconds(seconds)));
+    }
+
+    [Theory]
+    [InlineData("usb:1209")]
+    [InlineData("usb:1209:F00D:")]
+    [InlineData("usb:12:F00D")]
+    [InlineData("replay:")]
+    [InlineData("replay:x0:a.jsonl")]
+    [InlineData("replay:x1001:a.jsonl")]
+    [InlineData("replay:x4:")]
+    [InlineData("replay:at-once:")]
     [InlineData(null)]
     [InlineData("")]
     [InlineData("  ")]
