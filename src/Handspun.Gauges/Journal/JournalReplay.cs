@@ -1,3 +1,4 @@
+using Handspun.Gauges.Decoding;
 using Handspun.Gauges.Profiles;
 using Handspun.Gauges.Readings;
 
@@ -12,6 +13,12 @@ namespace Handspun.Gauges.Journal;
 /// <param name="Ended">Why the capture ended; null where the journal does not say.</param>
 public sealed record JournalReplay(JournalHeader Header, IReadOnlyList<Reading> Readings, IReadOnlyList<TimeSpan> Marks, long Unreadable, bool Torn, string? Ended)
 {
+    /// <summary>When index pulses came, bouncing left out.</summary>
+    public IReadOnlyList<TimeSpan> Pulses { get; init; } = [];
+
+    /// <summary>Turns of the shaft from one pulse to the next.</summary>
+    public double TurnsPerPulse { get; init; } = 1;
+
     /// <summary>Decodes a journal with the profile that stands in it.</summary>
     /// <exception cref="JournalException">The journal cannot be read.</exception>
     /// <exception cref="ProfileException">Its profile does not hold.</exception>
@@ -23,15 +30,23 @@ public sealed record JournalReplay(JournalHeader Header, IReadOnlyList<Reading> 
         var from = journal.Header.From ?? TimeSpan.MinValue;
         var readings = new List<Reading>();
         var marks = new List<TimeSpan>();
+        var pulses = new List<TimeSpan>();
+        var gate = new IndexGate(profile.Index?.Debounce ?? TimeSpan.Zero);
         var unreadable = 0L;
         string? ended = null;
         foreach (var entry in journal.Entries())
         {
             var before = decoder.Unreadable;
             decoder.Decode(entry, readings);
+            if (entry is JournalEntry.Event { Name: JournalEntry.Index } && gate.Admits(entry.At))
+            {
+                pulses.Add(entry.At);
+            }
+
             if (entry.At < from)
             {
                 readings.Clear();
+                pulses.Clear();
             }
             else
             {
@@ -45,6 +60,6 @@ public sealed record JournalReplay(JournalHeader Header, IReadOnlyList<Reading> 
             }
         }
 
-        return new(journal.Header, readings, marks, unreadable, journal.Torn, ended);
+        return new(journal.Header, readings, marks, unreadable, journal.Torn, ended) { Pulses = pulses, TurnsPerPulse = profile.Index?.Turns ?? 1 };
     }
 }

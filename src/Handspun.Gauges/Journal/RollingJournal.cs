@@ -56,15 +56,15 @@ public sealed class RollingJournal : IDisposable
         }
     }
 
-    /// <summary>Appends something that happened to the link.</summary>
+    /// <summary>Appends something that happened.</summary>
     /// <exception cref="JournalException">The disk does not take it.</exception>
-    public void AppendEvent(TimeSpan at, string name)
+    public void AppendEvent(TimeSpan at, string name, string? detail = null)
     {
         try
         {
             lock (_lock)
             {
-                Segment(at).AppendEvent(at, name);
+                Segment(at).AppendEvent(at, name, detail);
             }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

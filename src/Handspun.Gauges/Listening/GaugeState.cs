@@ -51,6 +51,12 @@ public sealed record GaugeState
     /// <summary>Frames so far that held no reading.</summary>
     public long Unreadable { get; init; }
 
+    /// <summary>When the newest reading came, on the gauge clock; null where none has come.</summary>
+    public TimeSpan? LastReading { get; init; }
+
+    /// <summary>Index pulses so far, bouncing left out.</summary>
+    public long Pulses { get; init; }
+
     /// <summary>Readings a second over the last second or so.</summary>
     public double ReadingsPerSecond { get; init; }
 

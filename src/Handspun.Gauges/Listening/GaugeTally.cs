@@ -61,7 +61,16 @@ internal sealed class GaugeTally(GaugeSetup setup, GaugeClock clock, GaugeFeed f
             if (readings > 0)
             {
                 _lastHeard = at;
+                _state = _state with { LastReading = at };
             }
+        }
+    }
+
+    public void CountPulse()
+    {
+        lock (_lock)
+        {
+            _state = _state with { Pulses = _state.Pulses + 1 };
         }
     }
 

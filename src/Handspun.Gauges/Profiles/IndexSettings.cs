@@ -50,6 +50,9 @@ public sealed record IndexSettings
         ["mqtt"] = IndexSource.Mqtt,
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
+    /// <summary>The name of a source in profiles and journals.</summary>
+    public static string NameOf(IndexSource source) => Sources.First(named => named.Value == source).Key;
+
     /// <summary>Where it comes from.</summary>
     public required IndexSource Source { get; init; }
 
