@@ -10,6 +10,9 @@ internal sealed class BorderedReader(Func<CancellationToken, ValueTask<ReadOnlyM
 {
     private const int Room = 256;
 
+    private readonly Lock _lock = new();
+    private CancellationTokenSource? _waiting;
+    private bool _canceled;
     private byte[] _pending = new byte[Room];
     private int _length;
     private bool _looked = true;
@@ -18,12 +21,7 @@ internal sealed class BorderedReader(Func<CancellationToken, ValueTask<ReadOnlyM
     /// <inheritdoc/>
     public override async ValueTask<ReadResult> ReadAsync(CancellationToken cancellationToken = default)
     {
-        if (_looked && !_ended)
-        {
-            Add(await next(cancellationToken));
-        }
-
-        return Result();
+        return _looked && !_ended && !await WaitAsync(cancellationToken) ? Result(canceled: true) : Result();
     }
 
     /// <inheritdoc/>
@@ -46,13 +44,53 @@ internal sealed class BorderedReader(Func<CancellationToken, ValueTask<ReadOnlyM
     }
 
     /// <inheritdoc/>
-    public override void CancelPendingRead() => throw new NotSupportedException("Cancel by the token that the read was given.");
+    public override void CancelPendingRead()
+    {
+        lock (_lock)
+        {
+            _canceled = _waiting is null;
+            _ = _waiting?.CancelAsync();
+        }
+    }
 
     /// <inheritdoc/>
     public override void Complete(Exception? exception = null)
     {
         _ended = true;
         _length = 0;
+    }
+
+    // False where the wait was called off; then nothing has been taken.
+    private async ValueTask<bool> WaitAsync(CancellationToken cancellationToken)
+    {
+        using var waiting = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
+        lock (_lock)
+        {
+            if (_canceled)
+            {
+                _canceled = false;
+                return false;
+            }
+
+            _waiting = waiting;
+        }
+
+        try
+        {
+            Add(await next(waiting.Token));
+            return true;
+        }
+        catch (OperationCanceledException) when (!cancellationToken.IsCancellationRequested)
+        {
+            return false;
+        }
+        finally
+        {
+            lock (_lock)
+            {
+                _waiting = null;
+            }
+        }
     }
 
     private void Add(ReadOnlyMemory<byte> chunk)
@@ -68,5 +106,5 @@ internal sealed class BorderedReader(Func<CancellationToken, ValueTask<ReadOnlyM
         _looked = _ended;
     }
 
-    private ReadResult Result() => new(new ReadOnlySequence<byte>(_pending, 0, _length), isCanceled: false, _ended);
+    private ReadResult Result(bool canceled = false) => new(new ReadOnlySequence<byte>(_pending, 0, _length), canceled, _ended);
 }
