@@ -16,6 +16,9 @@ public abstract record JournalEntry(TimeSpan At)
     /// <summary>An index pulse that came beside the bytes, as it came, with the bouncing of its contact; the detail says from where.</summary>
     public const string Index = "index";
 
+    /// <summary>The gauge changed the unit that it names; the detail is <c>mm</c> or <c>in</c>. For the reader: a replay finds it again in the bytes.</summary>
+    public const string UnitSwitched = "unit";
+
     /// <summary>The capture ended here; the detail says why.</summary>
     public const string CaptureEnded = "end";
 

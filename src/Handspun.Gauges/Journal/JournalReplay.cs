@@ -19,6 +19,9 @@ public sealed record JournalReplay(JournalHeader Header, IReadOnlyList<Reading> 
     /// <summary>Turns of the shaft from one pulse to the next.</summary>
     public double TurnsPerPulse { get; init; } = 1;
 
+    /// <summary>How often the gauge changed the unit that it names; the readings are right on both sides of a switch.</summary>
+    public long UnitSwitches { get; init; }
+
     /// <summary>Decodes a journal with the profile that stands in it.</summary>
     /// <exception cref="JournalException">The journal cannot be read.</exception>
     /// <exception cref="ProfileException">Its profile does not hold.</exception>
@@ -32,16 +35,16 @@ public sealed record JournalReplay(JournalHeader Header, IReadOnlyList<Reading> 
         var marks = new List<TimeSpan>();
         var pulses = new List<TimeSpan>();
         var gate = new IndexGate(profile.Index?.Debounce ?? TimeSpan.Zero);
+        var inTheBytes = profile.Index is { IsInTheBytes: true };
         var unreadable = 0L;
+        var unitSwitches = 0L;
         string? ended = null;
         foreach (var entry in journal.Entries())
         {
-            var before = decoder.Unreadable;
+            var before = (decoder.Unreadable, decoder.UnitSwitches);
             decoder.Decode(entry, readings);
-            if (entry is JournalEntry.Event { Name: JournalEntry.Index } && gate.Admits(entry.At))
-            {
-                pulses.Add(entry.At);
-            }
+            var told = entry is JournalEntry.Event { Name: JournalEntry.Index } ? [entry.At] : inTheBytes ? decoder.Pulses : [];
+            pulses.AddRange(told.Where(gate.Admits));
 
             if (entry.At < from)
             {
@@ -50,7 +53,8 @@ public sealed record JournalReplay(JournalHeader Header, IReadOnlyList<Reading> 
             }
             else
             {
-                unreadable += decoder.Unreadable - before;
+                unreadable += decoder.Unreadable - before.Unreadable;
+                unitSwitches += decoder.UnitSwitches - before.UnitSwitches;
                 marks.AddRange(entry is JournalEntry.Event { Name: JournalEntry.Mark } ? [entry.At] : Array.Empty<TimeSpan>());
             }
 
@@ -60,6 +64,6 @@ public sealed record JournalReplay(JournalHeader Header, IReadOnlyList<Reading> 
             }
         }
 
-        return new(journal.Header, readings, marks, unreadable, journal.Torn, ended) { Pulses = pulses, TurnsPerPulse = profile.Index?.Turns ?? 1 };
+        return new(journal.Header, readings, marks, unreadable, journal.Torn, ended) { Pulses = pulses, TurnsPerPulse = profile.Index?.Turns ?? 1, UnitSwitches = unitSwitches };
     }
 }

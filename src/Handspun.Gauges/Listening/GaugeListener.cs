@@ -190,24 +190,37 @@ public sealed class GaugeListener
     private async Task PumpAsync(IGaugeLink link, ReadingDecoder decoder, CancellationToken stopping)
     {
         var held = 0L;
+        var input = link.Input;
+        await using var silence = _time.CreateTimer(_ => input.CancelPendingRead(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
         while (true)
         {
-            var read = await link.Input.ReadAsync(stopping);
+            if (held > 0 && decoder.FrameEndsAfter is { } gap)
+            {
+                silence.Change(gap, Timeout.InfiniteTimeSpan);
+            }
+
+            var read = await input.ReadAsync(stopping);
             var pending = read.Buffer;
             if (pending.Length > held)
             {
                 var at = Keep(pending.Slice(held));
-                Decode(ref pending, decoder, at);
-                held = pending.Length;
+                Decode(ref pending, decoder, at, decoder.Decode);
+            }
+            else if (held > 0)
+            {
+                Decode(ref pending, decoder, _clock.Now, decoder.EndAfterSilence);
             }
 
-            link.Input.AdvanceTo(pending.Start, pending.End);
+            held = pending.Length;
+            input.AdvanceTo(pending.Start, pending.End);
             if (read.IsCompleted)
             {
                 return;
             }
         }
     }
+
+    private delegate void Decoding(ref ReadOnlySequence<byte> pending, TimeSpan at, ICollection<Reading> readings);
 
     private TimeSpan Keep(in ReadOnlySequence<byte> bytes)
     {
@@ -236,31 +249,59 @@ public sealed class GaugeListener
     {
         lock (_arrivals)
         {
-            var at = Note(JournalEntry.Index, source);
-            if (!_index.Admits(at))
-            {
-                return;
-            }
+            Admit(Note(JournalEntry.Index, source));
+        }
+    }
 
+    private void Admit(TimeSpan at)
+    {
+        if (_index.Admits(at))
+        {
             _tally.CountPulse();
             _feed.Publish(new GaugeEvent.Pulsed(_setup.Name, at));
         }
     }
 
-    private void Decode(ref ReadOnlySequence<byte> pending, ReadingDecoder decoder, TimeSpan at)
+    private void Decode(ref ReadOnlySequence<byte> pending, ReadingDecoder decoder, TimeSpan at, Decoding decode)
     {
-        var unreadable = decoder.Unreadable;
+        var (unreadable, switches) = (decoder.Unreadable, decoder.UnitSwitches);
         var readings = new List<Reading>(1);
-        decoder.Decode(ref pending, at, readings);
+        decode(ref pending, at, readings);
         _tally.Count(readings.Count, decoder.Unreadable - unreadable, at);
+        _tally.Describe(decoder.Flags, decoder.StatedUnit);
+        if (decoder.UnitSwitches > switches)
+        {
+            Note(JournalEntry.UnitSwitched, decoder.StatedUnit == GaugeUnit.Inch ? "in" : "mm");
+        }
+
         if (readings.Count > 0)
         {
-            _tally.Become(GaugeCondition.Reading, GaugeSentence.Reading(_setup));
+            _tally.Become(GaugeCondition.Reading, GaugeSentence.Reading(_setup, decoder));
             _feed.Publish(new GaugeEvent.Heard(_setup.Name, readings));
+        }
+
+        if (decoder.Flags.HasFlag(GaugeFlags.Overrange))
+        {
+            _tally.Become(GaugeCondition.Silent, GaugeSentence.Overrange(_setup));
         }
         else if (decoder.Unreadable > unreadable && _tally.State.Condition == GaugeCondition.Silent)
         {
             _tally.Become(GaugeCondition.Silent, GaugeSentence.Unreadable(_setup));
+        }
+
+        TakePulses(decoder.Pulses);
+    }
+
+    private void TakePulses(IReadOnlyList<TimeSpan> pulses)
+    {
+        if (_setup.Profile.Index is not { IsInTheBytes: true })
+        {
+            return;
+        }
+
+        foreach (var at in pulses)
+        {
+            Admit(at);
         }
     }
 

@@ -45,6 +45,12 @@ public sealed record GaugeState
     /// <summary>Where it is plugged in.</summary>
     public required string Port { get; init; }
 
+    /// <summary>What it said of itself last.</summary>
+    public GaugeFlags Flags { get; init; }
+
+    /// <summary>The unit that it named last; null where it names none.</summary>
+    public GaugeUnit? Unit { get; init; }
+
     /// <summary>Readings so far.</summary>
     public long Readings { get; init; }
 

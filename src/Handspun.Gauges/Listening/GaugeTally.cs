@@ -66,6 +66,15 @@ internal sealed class GaugeTally(GaugeSetup setup, GaugeClock clock, GaugeFeed f
         }
     }
 
+    /// <summary>What the gauge says of itself; told with the next change or tick.</summary>
+    public void Describe(GaugeFlags flags, GaugeUnit? unit)
+    {
+        lock (_lock)
+        {
+            _state = _state with { Flags = flags, Unit = unit };
+        }
+    }
+
     public void CountPulse()
     {
         lock (_lock)

@@ -1,6 +1,5 @@
 using Handspun.Gauges.Decoding;
 using Handspun.Gauges.Links;
-using Handspun.Gauges.Readings;
 
 namespace Handspun.Gauges.Profiles;
 
@@ -17,7 +16,10 @@ public sealed record GaugeProfile
     public LinkSettings Link { get; init; } = new();
 
     /// <summary>How a frame becomes a number.</summary>
-    public required TextLineFormat Frame { get; init; }
+    public required FrameFormat Frame { get; init; }
+
+    /// <summary>What the number stands for.</summary>
+    public ValueFormat Value { get; init; } = new();
 
     /// <summary>What the numbers are worth.</summary>
     public GaugeAccuracy Accuracy { get; init; } = new();
@@ -32,20 +34,7 @@ public sealed record GaugeProfile
     public string Text { get; init; } = "";
 
     /// <summary>A codec for one link.</summary>
-    public IGaugeCodec CreateCodec() => new TextLineCodec(Frame.Unit, Frame.LongestLine, Frame.Inverted);
-}
-
-/// <summary>Text lines with one number each.</summary>
-public sealed record TextLineFormat
-{
-    /// <summary>The unit of a line that names none.</summary>
-    public GaugeUnit Unit { get; init; } = GaugeUnit.Millimetre;
-
-    /// <summary>Bytes in the longest line, 8 to 256.</summary>
-    public int LongestLine { get; init; } = 64;
-
-    /// <summary>Whether the gauge counts plunger in as negative.</summary>
-    public bool Inverted { get; init; }
+    public IGaugeCodec CreateCodec() => Frame.CreateCodec();
 }
 
 /// <summary>What a gauge's maker states of its values; in millimetres, zero where it is not known.</summary>

@@ -1,4 +1,3 @@
-using Handspun.Gauges.Readings;
 using Tomlyn;
 using Tomlyn.Model;
 using Tomlyn.Parsing;
@@ -15,9 +14,10 @@ public static class ProfileReader
     public static GaugeProfile Read(string name, string toml)
     {
         TomlTable table;
+        ProfileSource source;
         try
         {
-            SyntaxParser.ParseStrict(toml, name + ".toml", validate: true);   // the serializer lets a key stand twice
+            source = new(name, SyntaxParser.ParseStrict(toml, name + ".toml", validate: true));   // the serializer lets a key stand twice
             table = TomlSerializer.Deserialize<TomlTable>(toml) ?? [];
         }
         catch (TomlException e)
@@ -25,41 +25,16 @@ public static class ProfileReader
             throw new ProfileException([$"Profile '{name}' is not TOML: {e.Message}"]);
         }
 
-        var problems = new List<string>();
-        var root = new ProfileSection(name, "", table, problems);
+        var root = new ProfileSection(source, "", table);
         var title = root.Text("title", name);
         var link = LinkReader.Read(root.Section("link"));
-        var frame = ReadFrame(root.Section("frame"));
-        var accuracy = ReadAccuracy(root.Section("value"));
-        var request = RequestReader.Read(root.Section("request"));
+        var frame = FrameReader.Read(root.Section("frame"), root.Section("flags"));
+        var (value, accuracy) = ValueReader.Read(root.Section("value"));
+        var request = RequestReader.Read(root.Section("request"), frame.Request, frame.RequestEvery);
         var index = IndexReader.Read(root.Section("index"));
         root.RefuseTheRest();
-        return problems.Count == 0
-            ? new GaugeProfile { Name = name, Title = title, Link = link, Frame = frame, Accuracy = accuracy, Request = request, Index = index, Text = toml }
-            : throw new ProfileException(problems);
-    }
-
-    private static TextLineFormat ReadFrame(ProfileSection section)
-    {
-        section.Choice("kind", "text-line", new Dictionary<string, string> { ["text-line"] = "" });
-        var format = new TextLineFormat
-        {
-            Unit = section.Choice("unit", "mm", new Dictionary<string, GaugeUnit> { ["mm"] = GaugeUnit.Millimetre, ["in"] = GaugeUnit.Inch }),
-            LongestLine = section.Whole("longest_line", 64, 8, 256),
-            Inverted = section.Switch("inverted") ?? false,
-        };
-        section.RefuseTheRest();
-        return format;
-    }
-
-    private static GaugeAccuracy ReadAccuracy(ProfileSection section)
-    {
-        var accuracy = new GaugeAccuracy
-        {
-            ResolutionMillimetres = section.Number("resolution_mm", 0, 0, 1),
-            ErrorLimitMillimetres = section.Number("error_limit_mm", 0, 0, 10),
-        };
-        section.RefuseTheRest();
-        return accuracy;
+        return source.Problems.Count == 0
+            ? new GaugeProfile { Name = name, Title = title, Link = link, Frame = frame, Value = value, Accuracy = accuracy, Request = request, Index = index, Text = toml }
+            : throw new ProfileException(source.Problems);
     }
 }
