@@ -1,6 +1,8 @@
 using System.CommandLine;
 using Handspun.Simulation;
+using Handspun.Simulation.Speech;
 using Handspun.VirtualGauge;
+using Handspun.VirtualGauge.Samples;
 using Handspun.VirtualGauge.Shaft;
 using Handspun.VirtualGauge.Wires;
 
@@ -16,9 +18,15 @@ var every = new Option<double?>("--turn-every") { Description = "Turn by itself 
 var inch = new Option<bool>("--inch") { Description = "Set the gauge to inches." };
 var noise = new Option<double>("--noise-um") { Description = "Standard deviation of the indicator's noise, in micrometres.", DefaultValueFactory = _ => 0.5 };
 
-var root = new RootCommand("A gauge that is not there: sends text lines of an indicator on a shaft that a hand turns, over a real serial device.")
+var speak = new Option<string>("--speak") { Description = "Send what a profile of this name reads.", DefaultValueFactory = _ => "text-line" };
+speak.AcceptOnlyFromAmong([.. GaugeSpeeches.ByProfile.Keys.Order(StringComparer.Ordinal)]);
+var sample = new Option<string?>("--sample") { Description = "Write a journal of one capture into this file instead of sending; the same seed gives the same file." };
+
+var switches = new Option<bool>("--switch-unit") { Description = "With --sample: somebody presses the unit button half way." };
+
+var root = new RootCommand("A gauge that is not there: sends the frames of an indicator on a shaft that a hand turns, over a real serial device.")
 {
-    link, tcp, tir, harmonics, seed, rate, turns, speed, every, inch, noise,
+    link, tcp, tir, harmonics, seed, rate, turns, speed, every, inch, noise, speak, sample, switches,
 };
 root.SetAction(async (parsed, stopping) =>
 {
@@ -28,6 +36,14 @@ root.SetAction(async (parsed, stopping) =>
         NoiseMicrometres = parsed.GetValue(noise),
         ResolutionMillimetres = parsed.GetValue(inch) ? 0.00127 : 0.001,   // 0.00005 in
     };
+    var speech = GaugeSpeeches.ByProfile[parsed.GetValue(speak)!];
+    if (parsed.GetValue(sample) is { } file)
+    {
+        var recording = new SampleRecording(shape, indicator, parsed.GetValue(speak)!, speech, parsed.GetValue(seed)) { SwitchesUnit = parsed.GetValue(switches) };
+        Console.WriteLine($"tir_mm {recording.WriteTo(file, parsed.GetValue(rate), parsed.GetValue(turns), parsed.GetValue(speed)):0.00000}");
+        return 0;
+    }
+
     var pace = new GaugePace
     {
         Hertz = parsed.GetValue(rate),
@@ -37,7 +53,8 @@ root.SetAction(async (parsed, stopping) =>
     };
     var tcpPort = parsed.GetValue(tcp) ?? (OperatingSystem.IsWindows() ? 0 : null);
     IWire Plug() => tcpPort is { } port ? new TcpOutlet(port) : new PseudoTerminal(parsed.GetValue(link));
-    await new VirtualGauge(new ShaftUnderIndicator(shape, indicator, parsed.GetValue(inch), parsed.GetValue(seed)), Plug, pace, TimeProvider.System)
+    var shaft = new ShaftUnderIndicator(shape, indicator, speech, parsed.GetValue(seed)) { Inch = parsed.GetValue(inch) };
+    await new VirtualGauge(shaft, Plug, pace, TimeProvider.System)
         .RunAsync(Console.In, Console.Out, stopping);
     return 0;
 });

@@ -8,7 +8,7 @@ namespace Handspun.VirtualGauge;
 /// <summary>Sends what the indicator shows, at a real gauge's pace, and does what it is told on its standard input.</summary>
 /// <remarks>
 /// Words on the input, one a line: <c>turn [TURNS]</c> puts the hand to the wheel, <c>unplug</c> and <c>plug</c> pull the
-/// cable out and put it back, <c>noise</c> sends a line that is no reading. The end of the input ends the gauge.
+/// cable out and put it back, <c>noise</c> sends a line that is no reading, <c>inch</c> and <c>mm</c> switch its unit, <c>battery</c> runs its battery down. The end of the input ends the gauge.
 /// </remarks>
 internal sealed class VirtualGauge(ShaftUnderIndicator shaft, Func<IWire> plug, GaugePace pace, TimeProvider time)
 {
@@ -40,7 +40,7 @@ internal sealed class VirtualGauge(ShaftUnderIndicator shaft, Func<IWire> plug, 
                     nextTurn = now + pace.TurnEvery!.Value;
                 }
 
-                _wire?.Send(shaft.LineAt(now));
+                _wire?.Send(shaft.FrameAt(now));
             }
         }
         catch (OperationCanceledException)
@@ -62,6 +62,12 @@ internal sealed class VirtualGauge(ShaftUnderIndicator shaft, Func<IWire> plug, 
                 break;
             case ["turn", var turns] when double.TryParse(turns, NumberStyles.Float, CultureInfo.InvariantCulture, out var asked) && asked > 0:
                 shaft.Turn(now, asked, pace.TurnsPerSecond);
+                break;
+            case ["inch"] or ["mm"]:
+                shaft.Inch = word == "inch";
+                break;
+            case ["battery"]:
+                shaft.BatteryLow = true;
                 break;
             case ["unplug"]:
                 _wire?.Dispose();

@@ -16,7 +16,6 @@ public sealed class ReadingDecoder(GaugeProfile profile)
     private static readonly TimeSpan FrameSilence = TimeSpan.FromMilliseconds(100);
 
     private readonly List<TimeSpan> _pulses = [];
-    private readonly double _factor = profile.Value.Inverted ? -profile.Value.Scale : profile.Value.Scale;
     private IGaugeCodec _codec = profile.CreateCodec();
     private TimeSpan? _openedAt;
     private TimeSpan _heardAt;
@@ -129,7 +128,8 @@ public sealed class ReadingDecoder(GaugeProfile profile)
 
     private void TakeValue(in FrameResult frame, TimeSpan at, ICollection<Reading> readings)
     {
-        if (!Reading.TryFrom(frame.Value * _factor, frame.Unit ?? profile.Value.Unit, at, out var reading))
+        var shown = frame.Unit ?? profile.Value.Unit;
+        if (!Reading.TryFrom(frame.Value * profile.Value.Factor(shown), shown, at, out var reading))
         {
             Unreadable++;
             return;

@@ -86,7 +86,16 @@ internal sealed class ProfileSection(ProfileSource source, string path, TomlTabl
     };
 
     /// <summary>A whole number that may be left out.</summary>
-    public int? MaybeWhole(string key, int least, int most) => Has(key) ? Whole(key, least, least, most) : Skip(key);
+    public int? MaybeWhole(string key, int least, int most) => Known(key) ? Whole(key, least, least, most) : null;
+
+    /// <summary>A number that may be left out.</summary>
+    public double? MaybeNumber(string key, double least, double most) => Known(key) ? Number(key, least, least, most) : null;
+
+    private bool Known(string key)
+    {
+        _asked.Add(key);
+        return Has(key);
+    }
 
     public T Choice<T>(string key, string otherwise, IReadOnlyDictionary<string, T> choices)
     {
@@ -105,11 +114,6 @@ internal sealed class ProfileSection(ProfileSource source, string path, TomlTabl
         }
     }
 
-    private int? Skip(string key)
-    {
-        _asked.Add(key);
-        return null;
-    }
 
     private object? Take(string key)
     {

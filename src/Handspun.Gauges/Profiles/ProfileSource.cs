@@ -20,7 +20,11 @@ internal sealed class ProfileSource(string name, DocumentSyntax document)
     public void Unknown(string key, IEnumerable<string> known) =>
         Problems.Add($"{Where(key)}: there is no key '{key}'; known here: {string.Join(", ", known.Order(StringComparer.Ordinal))}.");
 
-    private string Where(string key) => _lines.TryGetValue(key, out var line) ? $"Profile '{name}', line {line}" : $"Profile '{name}'";
+    // A key that is missing is missed in its table.
+    private string Where(string key) =>
+        _lines.TryGetValue(key, out var line) || _lines.TryGetValue(key[..Math.Max(0, key.LastIndexOf('.'))], out line)
+            ? $"Profile '{name}', line {line}"
+            : $"Profile '{name}'";
 
     private static Dictionary<string, int> LinesOf(DocumentSyntax document)
     {

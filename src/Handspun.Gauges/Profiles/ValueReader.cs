@@ -19,6 +19,7 @@ internal static class ValueReader
         {
             Unit = section.Choice("unit", "mm", Units),
             Scale = section.Number("scale", 1, LeastScale, MostScale),
+            InchScale = section.MaybeNumber("scale_in", LeastScale, MostScale),
             Inverted = section.Switch("inverted") ?? false,
             TravelMillimetres = section.Number("travel_mm", 0, 0, MostTravel),
         };

@@ -142,7 +142,7 @@ public sealed class RegisterCodec(RegisterRead read, FlagBits flags) : IGaugeCod
         var whole = read.LowWordFirst ? (uint)second << 16 | first : (uint)first << 16 | second;
         return read.Type switch
         {
-            RegisterType.Unsigned32 => whole,
+            RegisterType.Unsigned32 => (double)whole,   // else the three would meet as floats
             RegisterType.Signed32 => (int)whole,
             _ => BitConverter.UInt32BitsToSingle(whole),
         };

@@ -77,7 +77,13 @@ public sealed class TextPattern
     internal bool TryMatch(ReadOnlySpan<char> text, out PatternFind find)
     {
         find = default;
-        return TryParts(text, ref find) || _whole.IsMatch(text) && TryWhole(text, ref find);
+        if (TryParts(text, ref find))
+        {
+            return true;
+        }
+
+        find = default;
+        return _whole.IsMatch(text) && TryWhole(text, ref find);
     }
 
     private bool TryParts(ReadOnlySpan<char> text, ref PatternFind find)
@@ -111,7 +117,6 @@ public sealed class TextPattern
     private bool TryWhole(ReadOnlySpan<char> text, ref PatternFind find)
     {
         var match = _whole.Match(text.ToString());
-        find = default;
         foreach (var name in Names)
         {
             find.Set(name, match.Groups[name].ValueSpan);
