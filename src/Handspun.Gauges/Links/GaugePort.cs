@@ -4,7 +4,8 @@ namespace Handspun.Gauges.Links;
 
 /// <summary>
 /// Where a gauge is plugged in: a serial device (<c>/dev/ttyUSB0</c>, <c>COM3</c>), a USB serial device by what it is
-/// (<c>usb:VVVV:PPPP[:SERIAL]</c>), a serial-device server (<c>tcp://host:port</c>), or a journal that stands in for a gauge
+/// (<c>usb:VVVV:PPPP[:SERIAL]</c>), a HID gauge by what it is (<c>hid:VVVV:PPPP[:SERIAL]</c>) or by its node
+/// (<c>/dev/hidraw0</c>), a serial-device server (<c>tcp://host:port</c>), or a journal that stands in for a gauge
 /// (<c>replay:FILE</c>).
 /// </summary>
 public abstract record GaugePort
@@ -12,6 +13,7 @@ public abstract record GaugePort
     private const string TcpScheme = "tcp://";
     private const string UsbScheme = "usb:";
     private const string ReplayScheme = "replay:";
+    private const string HidScheme = "hid:";
 
     private GaugePort()
     {
@@ -39,6 +41,18 @@ public abstract record GaugePort
             return port is not null;
         }
 
+        if (text.StartsWith(HidScheme, StringComparison.OrdinalIgnoreCase))
+        {
+            port = UsbIdentity.TryParse(text.AsSpan(HidScheme.Length), out var identity) ? new Hid(identity) : null;
+            return port is not null;
+        }
+
+        if (IsHidNode(text))
+        {
+            port = new HidNode(text);
+            return true;
+        }
+
         if (!text.StartsWith(TcpScheme, StringComparison.OrdinalIgnoreCase))
         {
             port = text.Contains("://", StringComparison.Ordinal) ? null : new Serial(text);
@@ -60,6 +74,14 @@ public abstract record GaugePort
 
         port = new Tcp(host.Trim('[', ']'), number);
         return true;
+    }
+
+    private static bool IsHidNode(string text)
+    {
+        const string name = "hidraw";
+        var last = text.AsSpan(text.LastIndexOf('/') + 1);
+        return text.StartsWith('/') && last.StartsWith(name, StringComparison.Ordinal) && last.Length > name.Length
+            && !last[name.Length..].ContainsAnyExceptInRange('0', '9');
     }
 
     /// <summary>A serial device, named as the operating system names it.</summary>
@@ -95,5 +117,21 @@ public abstract record GaugePort
     {
         /// <inheritdoc/>
         public override string ToString() => $"{ReplayScheme}{Pace}{File}";
+    }
+
+    /// <summary>A HID gauge, wherever it is plugged in.</summary>
+    /// <param name="Identity">What it is.</param>
+    public sealed record Hid(UsbIdentity Identity) : GaugePort
+    {
+        /// <inheritdoc/>
+        public override string ToString() => HidScheme + Identity;
+    }
+
+    /// <summary>A HID gauge by the node that it has for the moment.</summary>
+    /// <param name="Node">Its path, such as <c>/dev/hidraw0</c>.</param>
+    public sealed record HidNode(string Node) : GaugePort
+    {
+        /// <inheritdoc/>
+        public override string ToString() => Node;
     }
 }
