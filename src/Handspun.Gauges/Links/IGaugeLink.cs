@@ -19,6 +19,9 @@ public interface IGaugeLink : IAsyncDisposable
     /// <param name="pulse">Is called on another thread, with the source of the pulse as it stands in a journal.</param>
     /// <returns>To be disposed when it shall stop; null where this way has no such line.</returns>
     IDisposable? WatchPulses(IndexSettings index, Action<string> pulse) => null;
+
+    /// <summary>What a HID gauge says of its reports, as it gave it; empty on every other way.</summary>
+    ReadOnlyMemory<byte> ReportDescriptor => default;
 }
 
 /// <summary>Opens ways to gauges.</summary>

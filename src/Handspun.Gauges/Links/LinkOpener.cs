@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using Handspun.Gauges.Hid;
 
 namespace Handspun.Gauges.Links;
 
@@ -9,6 +10,7 @@ public sealed class LinkOpener(TimeProvider time, DeviceRoots? roots = null) : I
 {
     private readonly UsbTerminals _terminals = new(roots ?? new DeviceRoots());
     private readonly ConcurrentDictionary<GaugePort.Replay, JournalPlayer> _players = new();
+    private readonly HidDevices _hids = new(roots ?? new DeviceRoots());
 
     /// <inheritdoc/>
     public async Task<IGaugeLink> OpenAsync(GaugePort port, LinkSettings settings, CancellationToken cancellationToken) => port switch
@@ -17,6 +19,8 @@ public sealed class LinkOpener(TimeProvider time, DeviceRoots? roots = null) : I
         GaugePort.Usb usb => await SerialLink.OpenAsync(new GaugePort.Serial(_terminals.Find(usb.Identity)), settings, time, cancellationToken),
         GaugePort.Tcp tcp => await TcpLink.OpenAsync(tcp, time, cancellationToken),
         GaugePort.Replay replay => Replay(replay),
+        GaugePort.Hid hid => HidrawLink.Open(hid, settings, _hids),
+        GaugePort.HidNode node => HidrawLink.Open(node, settings, _hids),
         _ => throw new ArgumentOutOfRangeException(nameof(port), port, "No such kind of port."),
     };
 

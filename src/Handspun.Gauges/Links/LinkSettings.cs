@@ -1,8 +1,9 @@
 using System.IO.Ports;
+using Handspun.Gauges.Hid;
 
 namespace Handspun.Gauges.Links;
 
-/// <summary>How a serial line is set. A network link has no use for it.</summary>
+/// <summary>How a serial line is set, and what a HID gauge has to have. A network link has no use for it.</summary>
 public sealed record LinkSettings
 {
     /// <summary>Bits a second on the line.</summary>
@@ -25,4 +26,7 @@ public sealed record LinkSettings
 
     /// <summary>Level of the RTS line; null leaves it as it is.</summary>
     public bool? RequestToSend { get; init; }
+
+    /// <summary>What is looked for in a HID gauge's reports; null on every other way.</summary>
+    public HidFormat? Hid { get; init; }
 }

@@ -41,7 +41,7 @@ internal sealed class PairedTerminals : IAsyncDisposable
     }
 
     /// <summary>The gauge's end, to write to.</summary>
-    public FileStream OpenGauge() => new(Gauge, FileMode.Open, FileAccess.Write, FileShare.ReadWrite, bufferSize: 0);
+    public FileStream OpenGauge(FileAccess access = FileAccess.Write) => new(Gauge, FileMode.Open, access, FileShare.ReadWrite, bufferSize: 0);
 
     /// <summary>Pulls the cable: both terminals are gone.</summary>
     public async Task UnplugAsync()
