@@ -17,6 +17,7 @@ public sealed class ReadingDecoder(GaugeProfile profile)
 
     private readonly List<TimeSpan> _pulses = [];
     private IGaugeCodec _codec = profile.CreateCodec();
+    private ReadOnlyMemory<byte> _descriptor;
     private TimeSpan? _openedAt;
     private TimeSpan _heardAt;
     private long _held;
@@ -49,8 +50,18 @@ public sealed class ReadingDecoder(GaugeProfile profile)
     /// <summary>The link was opened: what was pending is gone, and the next bytes may start within a frame.</summary>
     public void LinkOpened(TimeSpan at)
     {
-        (_codec, _openedAt, _held, _passOver, StatedUnit) = (profile.CreateCodec(), at, 0, true, null);
+        (_codec, _descriptor, _openedAt, _held, StatedUnit) = (profile.CreateCodec(), default, at, 0, null);
         _passOver = _codec.StartsWithinFrame;
+    }
+
+    /// <summary>The link told what a HID gauge says of its reports; said again it changes nothing.</summary>
+    public void LinkDescribed(ReadOnlyMemory<byte> reportDescriptor)
+    {
+        if (!reportDescriptor.Span.SequenceEqual(_descriptor.Span))
+        {
+            (_codec, _descriptor) = (profile.CreateCodec(reportDescriptor), reportDescriptor);
+            _passOver &= _codec.StartsWithinFrame;
+        }
     }
 
     /// <summary>Takes all whole frames off the front of what has come in. Called once for each chunk, in order.</summary>

@@ -42,5 +42,9 @@ internal sealed class EntryDecoder(GaugeProfile profile)
             _left = [];
             _decoder.LinkOpened(entry.At);
         }
+        else if (entry is JournalEntry.Event happened && happened.IsDescription(out var descriptor))
+        {
+            _decoder.LinkDescribed(descriptor);
+        }
     }
 }

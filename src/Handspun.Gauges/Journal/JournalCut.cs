@@ -62,14 +62,17 @@ public sealed record JournalCut
         var decoder = new EntryDecoder(ProfileReader.Read(Header.Profile, Header.ProfileText));
         var early = new List<JournalEntry>();
         var lastEnd = -1;
+        JournalEntry? description = null;
         foreach (var entry in Segments.SelectMany(Read).TakeWhile(entry => entry.At <= To))
         {
             if (entry.At < From - LeadIn)
             {
                 var before = decoder.Frames;
                 decoder.Decode(entry, new List<Reading>());
+                description = entry is JournalEntry.Event { Name: JournalEntry.ReportDescriptor } ? entry : description;
                 if (entry is JournalEntry.Event { Name: JournalEntry.LinkOpened })
                 {
+                    description = null;
                     early.Clear();
                     lastEnd = -1;
                 }
@@ -83,6 +86,12 @@ public sealed record JournalCut
                 continue;
             }
 
+            if (description is not null && !early.Contains(description))
+            {
+                yield return description;   // without it a HID gauge's reports cannot be decoded
+            }
+
+            description = null;
             foreach (var earlier in early)
             {
                 yield return earlier;

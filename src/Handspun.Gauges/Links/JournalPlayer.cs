@@ -12,6 +12,9 @@ internal sealed class JournalPlayer(GaugePort.Replay port, TimeProvider time)
     /// <summary>An index pulse that stands in the journal beside the bytes.</summary>
     public event Action<string>? Pulse;
 
+    /// <summary>What a HID gauge said of its reports when the port was opened that is played next; empty of every other gauge.</summary>
+    public ReadOnlyMemory<byte> ReportDescriptor { get; private set; }
+
     /// <summary>Gets ready to play on.</summary>
     /// <exception cref="LinkUnavailableException">There is no such journal, or it has been played.</exception>
     public void Open()
@@ -25,6 +28,11 @@ internal sealed class JournalPlayer(GaugePort.Replay port, TimeProvider time)
         if (_next >= _entries.Count)
         {
             throw new LinkUnavailableException(LinkFault.Absent, $"The journal {port.File} has been played to its end: start again to play it once more.");
+        }
+
+        foreach (var happened in _entries.Skip(_next).TakeWhile(entry => entry is JournalEntry.Event).Cast<JournalEntry.Event>())
+        {
+            ReportDescriptor = happened.IsDescription(out var descriptor) ? descriptor : ReportDescriptor;
         }
     }
 

@@ -10,6 +10,9 @@ internal sealed class ReplayLink(JournalPlayer player) : IGaugeLink
     public PipeReader Input { get; } = new BorderedReader(player.NextAsync);
 
     /// <inheritdoc/>
+    public ReadOnlyMemory<byte> ReportDescriptor { get; } = player.ReportDescriptor;
+
+    /// <inheritdoc/>
     public IDisposable? WatchPulses(IndexSettings index, Action<string> pulse)
     {
         player.Pulse += pulse;

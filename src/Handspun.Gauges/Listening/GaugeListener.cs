@@ -145,6 +145,12 @@ public sealed class GaugeListener
         await using var link = await _opener.OpenAsync(_setup.Port, _setup.Profile.Link, stopping);
         var decoder = new ReadingDecoder(_setup.Profile);
         decoder.LinkOpened(Note(JournalEntry.LinkOpened));
+        if (!link.ReportDescriptor.IsEmpty)
+        {
+            Note(JournalEntry.ReportDescriptor, Convert.ToHexString(link.ReportDescriptor.Span));
+            decoder.LinkDescribed(link.ReportDescriptor);
+        }
+
         _tally.Become(GaugeCondition.Silent, GaugeSentence.Opened(_setup));
         ListeningLog.Opened(_logger, _setup.Name, _setup.Port);
         try

@@ -1,4 +1,5 @@
 using Handspun.Gauges.Decoding;
+using Handspun.Gauges.Hid;
 using Handspun.Gauges.Links;
 
 namespace Handspun.Gauges.Profiles;
@@ -33,8 +34,13 @@ public sealed record GaugeProfile
     /// <summary>The profile file as it was read; goes into every journal, so that a journal needs no other file to be replayed.</summary>
     public string Text { get; init; } = "";
 
+    /// <summary>How a HID gauge tells its values; null of every other gauge.</summary>
+    public HidFormat? Hid => Link.Hid;
+
     /// <summary>A codec for one link.</summary>
-    public IGaugeCodec CreateCodec() => Frame.CreateCodec();
+    /// <param name="reportDescriptor">What a HID gauge says of its reports; empty of every other gauge.</param>
+    public IGaugeCodec CreateCodec(ReadOnlyMemory<byte> reportDescriptor = default) =>
+        Hid?.CreateCodec(reportDescriptor.Span, Frame.CreateCodec) ?? Frame.CreateCodec();
 }
 
 /// <summary>What a gauge's maker states of its values; in millimetres, zero where it is not known.</summary>

@@ -27,7 +27,7 @@ public static class ProfileReader
 
         var root = new ProfileSection(source, "", table);
         var title = root.Text("title", name);
-        var link = LinkReader.Read(root.Section("link"));
+        var link = LinkReader.Read(root.Section("link")) with { Hid = HidReader.Read(root.Section("hid")) };
         var frame = FrameReader.Read(root.Section("frame"), root.Section("flags"));
         var (value, accuracy) = ValueReader.Read(root.Section("value"));
         var request = RequestReader.Read(root.Section("request"), frame.Request, frame.RequestEvery);

@@ -78,7 +78,7 @@ public class ProfileReaderTests
     [InlineData("title = 5", "'title'", "text in quotes")]
     [InlineData("title = \"\"", "'title'", "text in quotes")]
     [InlineData("link = 5", "'link'", "[link]")]
-    [InlineData("colour = 1", "'colour'", "flags, frame, index, link, request, title, value")]
+    [InlineData("colour = 1", "'colour'", "flags, frame, hid, index, link, request, title, value")]
     [InlineData("[link]\nspeed = 1", "'link.speed'", "baud, data_bits, dtr, handshake, parity, rts, stop_bits")]
     [InlineData("[value]\nsteps = 1", "'value.steps'", "error_limit_mm, inverted, resolution_mm")]
     public void Profile_WithAWrongKeyOrValue_NamesTheKeyAndWhatIsAllowed(string toml, string key, string allowed)
