@@ -7,7 +7,8 @@ namespace Handspun.Gauges.Profiles;
 /// <summary>Reads the section <c>[flags]</c> of a profile: words in frames of text, bits in others.</summary>
 internal static class FlagsReader
 {
-    private static readonly (string Key, GaugeFlags Flag)[] Keys =
+    /// <summary>The keys; the index is no flag.</summary>
+    public static readonly IReadOnlyList<(string Key, GaugeFlags Flag)> Keys =
     [
         ("battery_low", GaugeFlags.BatteryLow),
         ("hold", GaugeFlags.Hold),

@@ -1,3 +1,4 @@
+using Handspun.Gauges.Hid;
 using Tomlyn;
 using Tomlyn.Model;
 using Tomlyn.Parsing;
@@ -27,11 +28,21 @@ public static class ProfileReader
 
         var root = new ProfileSection(source, "", table);
         var title = root.Text("title", name);
-        var link = LinkReader.Read(root.Section("link")) with { Hid = HidReader.Read(root.Section("hid")) };
-        var frame = FrameReader.Read(root.Section("frame"), root.Section("flags"));
+        var link = LinkReader.Read(root.Section("link")) with { Hid = HidReader.Read(root) };
+        var frame = link.Hid is HidReportFormat ? new TextLineFormat() : FrameReader.Read(root.Section("frame"), root.Section("flags"));
         var (value, accuracy) = ValueReader.Read(root.Section("value"));
         var request = RequestReader.Read(root.Section("request"), frame.Request, frame.RequestEvery);
         var index = IndexReader.Read(root.Section("index"));
+        if (link.Hid is HidKeyboardFormat && frame is not TextFormat)
+        {
+            root.Complain("frame.kind", "is one of text where hid.kind is \"keyboard\": keys type text");
+        }
+
+        if (index is { Source: IndexSource.HidButton } && link.Hid is not HidReportFormat { TellsIndex: true })
+        {
+            root.Complain("index.source", "cannot be \"hid-button\" without a button: write [hid] with kind = \"report\", and [flags] with index = the button's number");
+        }
+
         root.RefuseTheRest();
         return source.Problems.Count == 0
             ? new GaugeProfile { Name = name, Title = title, Link = link, Frame = frame, Value = value, Accuracy = accuracy, Request = request, Index = index, Text = toml }

@@ -17,7 +17,8 @@ public class IndexReaderTests
     [InlineData("line", IndexSource.Line, false)]
     public void Index_ThatSaysOnlyItsSource_StandsForOneTurn(string name, IndexSource source, bool inTheBytes)
     {
-        var index = Read($"source = \"{name}\"");
+        const string button = "\n[hid]\nkind = \"report\"\nusage_page = 1\nusage = 54\n[flags]\nindex = 1";
+        var index = Read($"source = \"{name}\"{(source == IndexSource.HidButton ? button : "")}");
 
         Assert.Equal(new IndexSettings { Source = source }, index);
         Assert.Equal(inTheBytes, index!.IsInTheBytes);
