@@ -15,6 +15,7 @@ public sealed class HidKeyboardCodec(HidKeyboardFormat format, KeyboardReport re
 
     private readonly byte[] _typed = new byte[LongestText];
     private int _length;
+    private bool _hasMore;
     private KeySet _down;
 
     /// <inheritdoc/>
@@ -26,8 +27,15 @@ public sealed class HidKeyboardCodec(HidKeyboardFormat format, KeyboardReport re
             pending = pending.Slice(pending.End);
         }
 
+        frame = default;
+        if (!_hasMore)
+        {
+            return false;   // most reports only say that a key is up again
+        }
+
         var typed = new ReadOnlySequence<byte>(_typed, 0, _length);
         var found = text.TryTakeFrame(ref typed, out frame);
+        _hasMore = found;
         var left = (int)typed.Length;
         _typed.AsSpan(_length - left, left).CopyTo(_typed);
         _length = left;
@@ -74,6 +82,7 @@ public sealed class HidKeyboardCodec(HidKeyboardFormat format, KeyboardReport re
         {
             _length = _length < _typed.Length ? _length : 0;
             _typed[_length++] = character;
+            _hasMore = true;
         }
     }
 }

@@ -6,17 +6,20 @@ public sealed class KeyboardReport
     private const int FirstModifier = 0xE0;
 
     private readonly FieldPlace[] _slots;
-    private readonly ReportField? _array;
+    private readonly HidUsageRange[] _keys;
+    private readonly long _least;
     private readonly (byte Key, FieldPlace Place)[] _bits;
 
-    private KeyboardReport(byte reportId, FieldPlace[] slots, ReportField? array, (byte Key, FieldPlace Place)[] bits) =>
-        (ReportId, _slots, _array, _bits) = (reportId, slots, array, bits);
+    // In a slot, the count is a place in the list of keys.
+    private KeyboardReport(byte reportId, FieldPlace[] slots, HidUsageRange[] keys, long least, (byte Key, FieldPlace Place)[] bits) =>
+        (ReportId, _slots, _keys, _least, _bits) = (reportId, slots, keys, least, bits);
 
     /// <summary>The report that every keyboard has before it was asked for another: modifiers, a byte of nothing, six keys (USB HID 1.11, appendix B.1).</summary>
     public static KeyboardReport Boot { get; } = new(
         0,
         [.. Enumerable.Range(2, 6).Select(place => new FieldPlace(0, 8 * place, 8, false))],
-        null,
+        [new(new(HidUsage.KeyboardPage, 0), byte.MaxValue)],
+        0,
         [.. Enumerable.Range(0, 8).Select(bit => ((byte)(FirstModifier + bit), new FieldPlace(0, bit, 1, false)))]);
 
     /// <summary>The report's number; 0 where reports have none.</summary>
@@ -34,7 +37,8 @@ public sealed class KeyboardReport
             report = new(
                 group.Key,
                 array is null ? [] : [.. Enumerable.Range(0, array.Count).Select(slot => FieldPlace.Of(array, slot))],
-                array,
+                [.. array?.Usages ?? []],
+                array?.LogicalMinimum ?? 0,
                 [.. group.Where(field => !field.IsArray && field.Usage.Id <= byte.MaxValue).Select(field => ((byte)field.Usage.Id, FieldPlace.Of(field)))]);
             return true;
         }
@@ -84,17 +88,17 @@ public sealed class KeyboardReport
 
     private long KeyOf(long counts)
     {
-        var place = _array is null ? counts : counts - _array.LogicalMinimum;
-        foreach (var range in _array?.Usages ?? [])
+        var place = counts - _least;
+        foreach (var keys in _keys)
         {
-            if (place >= 0 && place < range.Count)
+            if (place >= 0 && place < keys.Count)
             {
-                return Math.Min(range.First.Id + place, byte.MaxValue);
+                return Math.Min(keys.First.Id + place, byte.MaxValue);
             }
 
-            place -= range.Count;
+            place -= keys.Count;
         }
 
-        return _array is null ? place : 0;
+        return 0;
     }
 }
