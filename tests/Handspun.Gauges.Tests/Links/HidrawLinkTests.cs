@@ -7,6 +7,7 @@ namespace Handspun.Gauges.Tests.Links;
 
 // No machine that builds has a HID device. A pipe in packet mode stands in for its borders, a pseudo-terminal for its end.
 // Neither shows what the kernel does to a reader that is late, nor the error of a read from a device that is gone.
+[Collection("hidraw")]   // it counts what is open
 public sealed class HidrawLinkTests : IDisposable
 {
     private const string Gauge = "hid:12AB:00CD";
