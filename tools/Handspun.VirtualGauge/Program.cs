@@ -19,7 +19,7 @@ var inch = new Option<bool>("--inch") { Description = "Set the gauge to inches."
 var noise = new Option<double>("--noise-um") { Description = "Standard deviation of the indicator's noise, in micrometres.", DefaultValueFactory = _ => 0.5 };
 
 var speak = new Option<string>("--speak") { Description = "Send what a profile of this name reads.", DefaultValueFactory = _ => "text-line" };
-speak.AcceptOnlyFromAmong([.. GaugeSpeeches.ByProfile.Keys.Order(StringComparer.Ordinal)]);
+speak.AcceptOnlyFromAmong([.. GaugeSpeeches.ByProfile.Keys.Concat(HidSpeech.ByProfile.Keys).Order(StringComparer.Ordinal)]);
 var sample = new Option<string?>("--sample") { Description = "Write a journal of one capture into this file instead of sending; the same seed gives the same file." };
 
 var switches = new Option<bool>("--switch-unit") { Description = "With --sample: somebody presses the unit button half way." };
@@ -36,6 +36,19 @@ root.SetAction(async (parsed, stopping) =>
         NoiseMicrometres = parsed.GetValue(noise),
         ResolutionMillimetres = parsed.GetValue(inch) ? 0.00127 : 0.001,   // 0.00005 in
     };
+    if (HidSpeech.ByProfile.ContainsKey(parsed.GetValue(speak)!))
+    {
+        if (parsed.GetValue(sample) is not { } reports)
+        {
+            Console.Error.WriteLine($"A program cannot be a HID device: give --sample FILE with --speak {parsed.GetValue(speak)}.");
+            return 2;
+        }
+
+        var hid = new HidSampleRecording(shape, indicator, parsed.GetValue(speak)!, parsed.GetValue(seed));
+        Console.WriteLine($"tir_mm {hid.WriteTo(reports, parsed.GetValue(rate), parsed.GetValue(turns), parsed.GetValue(speed)):0.00000}");
+        return 0;
+    }
+
     var speech = GaugeSpeeches.ByProfile[parsed.GetValue(speak)!];
     if (parsed.GetValue(sample) is { } file)
     {

@@ -23,6 +23,10 @@ public sealed class SampleCaptureTests
     [InlineData("bits-counted-pinion-runout.jsonl", 0.08)]
     [InlineData("registers-whole-pinion-runout.jsonl", 0.08)]
     [InlineData("registers-float-pinion-runout.jsonl", 0.08)]
+    [InlineData("hid-report-pinion-runout.jsonl", 0.08)]
+    [InlineData("hid-report-index-pinion-runout.jsonl", 0.08)]
+    [InlineData("hid-report-bits-pinion-runout.jsonl", 0.08)]
+    [InlineData("hid-keyboard-pinion-runout.jsonl", 0.08)]
     public void Sample_ReplayedAndMeasured_CoversTheTruth(string file, double trueTirMillimetres)
     {
         var replay = JournalReplay.Read(Path.Combine(Folder, file));
@@ -30,6 +34,7 @@ public sealed class SampleCaptureTests
         Assert.False(replay.Torn);
         Assert.Equal("enough", replay.Ended);
         Assert.Equal(file.StartsWith("text-columns", StringComparison.Ordinal) ? 1 : 0, replay.UnitSwitches);
+        Assert.Equal(file.StartsWith("hid-report-index", StringComparison.Ordinal), replay.Pulses.Count is 3 or 4);   // 3.6 turns
 
         var result = RunoutMethod.Measure(
             ReplayedCapture.Of(replay, TimeSpan.Zero),

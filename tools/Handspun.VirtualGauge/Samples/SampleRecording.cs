@@ -18,7 +18,6 @@ internal sealed class SampleRecording(ShaftShape shape, Indicator indicator, str
     private const double FirstFrameAt = 0.35;   // long after the opening, so that the first frame counts
     private const double StandsFor = 0.4;
     private const double SplitShare = 0.1;
-    private static readonly DateTimeOffset Zero = new(2026, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
     private readonly GaugeProfile _profile = new ProfileShelf(ProfileShelf.ShippedFolder).Find(profile);
     private readonly Random _chance = new(seed);
@@ -33,7 +32,7 @@ internal sealed class SampleRecording(ShaftShape shape, Indicator indicator, str
         var hand = HandTurn.Create(seed, turns, turnsPerSecond);
         var drawn = CaptureSimulation.Run(shape, hand, indicator with { ResolutionMillimetres = _profile.Accuracy.ResolutionMillimetres, RateHz = hertz, JitterMilliseconds = 0.5 }, seed, StandsFor, StandsFor);
         File.Delete(file);
-        using var journal = JournalWriter.Create(file, Header());
+        using var journal = JournalWriter.Create(file, SampleHeader.Of(_profile, "/dev/ttyUSB0", TimeSpan.FromSeconds(FirstFrameAt)));
         journal.AppendEvent(TimeSpan.FromSeconds(OpenedAt), JournalEntry.LinkOpened);
         for (var at = 0; at < drawn.Seconds.Length; at++)
         {
@@ -57,17 +56,4 @@ internal sealed class SampleRecording(ShaftShape shape, Indicator indicator, str
 
     private static void Append(JournalWriter journal, double seconds, ReadOnlyMemory<byte> bytes) =>
         journal.Append(TimeSpan.FromMicroseconds(Math.Round(seconds * 1e6)), new ReadOnlySequence<byte>(bytes));
-
-    private JournalHeader Header() => new()
-    {
-        Gauge = "pinion",
-        Port = "/dev/ttyUSB0",
-        Zero = Zero,
-        From = TimeSpan.FromSeconds(FirstFrameAt),
-        Capture = "sample",
-        Job = "2026-0001",
-        Point = "pinion-runout",
-        Profile = _profile.Name,
-        ProfileText = _profile.Text,
-    };
 }
