@@ -31,7 +31,7 @@ internal static class GaugeSentence
 
     public static string FellSilent(GaugeSetup setup) => $"Gauge '{setup.Name}' sends no readings: check that it is on, its battery, and that profile '{setup.Profile.Name}' suits it.";
 
-    public static string Unreadable(GaugeSetup setup) => $"Gauge '{setup.Name}' sends, and none of it is a reading: check that profile '{setup.Profile.Name}' suits it, its baud rate first.";
+    public static string Unreadable(GaugeSetup setup) => $"Gauge '{setup.Name}' sends, and none of it is a reading: check that profile '{setup.Profile.Name}' suits it{(setup.Profile.Hid is null ? ", its baud rate first" : "")}.";
 
     public static string Stumbled(GaugeSetup setup, Exception e) => $"Listening to gauge '{setup.Name}' at {setup.Port} failed ({e.Message}): it is tried again by itself; check the port and the profile.";
 
