@@ -11,6 +11,7 @@ var root = new RootCommand("Turns a wheel by hand, and the truth about the shaft
     ServeCommand.Create(),
     DemoCommand.Create(),
     AnalyzeCommand.Create(),
+    ExportCommand.Create(),
 };
 var parsed = root.Parse(args);
 try

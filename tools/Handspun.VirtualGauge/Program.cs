@@ -1,6 +1,8 @@
 using System.CommandLine;
 using Handspun.Simulation;
+using Handspun.Simulation.Speech;
 using Handspun.VirtualGauge;
+using Handspun.VirtualGauge.Samples;
 using Handspun.VirtualGauge.Shaft;
 using Handspun.VirtualGauge.Wires;
 
@@ -19,9 +21,15 @@ var endPlay = new Option<double>("--end-play-mm") { Description = "End play of t
 var bore = new Option<double>("--bore-mm") { Description = "Diameter of the bore for the word 'rock', in millimetres.", DefaultValueFactory = _ => 21.4 };
 var boreOff = new Option<double>("--bore-off-mm") { Description = "How much larger that bore is than what the gauge was zeroed at, in millimetres.", DefaultValueFactory = _ => 0.012 };
 
-var root = new RootCommand("A gauge that is not there: sends text lines of an indicator on a shaft that a hand turns or pushes and pulls, or in a bore gauge that it rocks, over a real serial device.")
+var speak = new Option<string>("--speak") { Description = "Send what a profile of this name reads.", DefaultValueFactory = _ => "text-line" };
+speak.AcceptOnlyFromAmong([.. GaugeSpeeches.ByProfile.Keys.Concat(HidSpeech.ByProfile.Keys).Order(StringComparer.Ordinal)]);
+var sample = new Option<string?>("--sample") { Description = "Write a journal of one capture into this file instead of sending; the same seed gives the same file." };
+
+var switches = new Option<bool>("--switch-unit") { Description = "With --sample: somebody presses the unit button half way." };
+
+var root = new RootCommand("A gauge that is not there: sends the frames of an indicator on a shaft that a hand turns or pushes and pulls, or in a bore gauge that it rocks, over a real serial device.")
 {
-    link, tcp, tir, harmonics, seed, rate, turns, speed, every, inch, noise, endPlay, bore, boreOff,
+    link, tcp, tir, harmonics, seed, rate, turns, speed, every, inch, noise, endPlay, bore, boreOff, speak, sample, switches,
 };
 root.SetAction(async (parsed, stopping) =>
 {
@@ -31,6 +39,27 @@ root.SetAction(async (parsed, stopping) =>
         NoiseMicrometres = parsed.GetValue(noise),
         ResolutionMillimetres = parsed.GetValue(inch) ? 0.00127 : 0.001,   // 0.00005 in
     };
+    if (HidSpeech.ByProfile.ContainsKey(parsed.GetValue(speak)!))
+    {
+        if (parsed.GetValue(sample) is not { } reports)
+        {
+            Console.Error.WriteLine($"A program cannot be a HID device: give --sample FILE with --speak {parsed.GetValue(speak)}.");
+            return 2;
+        }
+
+        var hid = new HidSampleRecording(shape, indicator, parsed.GetValue(speak)!, parsed.GetValue(seed));
+        Console.WriteLine($"tir_mm {hid.WriteTo(reports, parsed.GetValue(rate), parsed.GetValue(turns), parsed.GetValue(speed)):0.00000}");
+        return 0;
+    }
+
+    var speech = GaugeSpeeches.ByProfile[parsed.GetValue(speak)!];
+    if (parsed.GetValue(sample) is { } file)
+    {
+        var recording = new SampleRecording(shape, indicator, parsed.GetValue(speak)!, speech, parsed.GetValue(seed)) { SwitchesUnit = parsed.GetValue(switches) };
+        Console.WriteLine($"tir_mm {recording.WriteTo(file, parsed.GetValue(rate), parsed.GetValue(turns), parsed.GetValue(speed)):0.00000}");
+        return 0;
+    }
+
     var pace = new GaugePace
     {
         Hertz = parsed.GetValue(rate),
@@ -41,7 +70,8 @@ root.SetAction(async (parsed, stopping) =>
     var tcpPort = parsed.GetValue(tcp) ?? (OperatingSystem.IsWindows() ? 0 : null);
     var work = new HandWork { EndPlayMillimetres = parsed.GetValue(endPlay), BoreMillimetres = parsed.GetValue(bore), BoreOffMillimetres = parsed.GetValue(boreOff) };
     IWire Plug() => tcpPort is { } port ? new TcpOutlet(port) : new PseudoTerminal(parsed.GetValue(link));
-    await new VirtualGauge(new ShaftUnderIndicator(shape, indicator, parsed.GetValue(inch), parsed.GetValue(seed)), work, Plug, pace, TimeProvider.System)
+    var shaft = new ShaftUnderIndicator(shape, indicator, speech, parsed.GetValue(seed)) { Inch = parsed.GetValue(inch) };
+    await new VirtualGauge(shaft, work, Plug, pace, TimeProvider.System)
         .RunAsync(Console.In, Console.Out, stopping);
     return 0;
 });

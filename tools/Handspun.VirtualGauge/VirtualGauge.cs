@@ -8,8 +8,9 @@ namespace Handspun.VirtualGauge;
 /// <summary>Sends what the indicator shows, at a real gauge's pace, and does what it is told on its standard input.</summary>
 /// <remarks>
 /// Words on the input, one a line: <c>turn [TURNS]</c> puts the hand to the wheel, <c>push-pull [CYCLES]</c> to the shaft's
-/// end, <c>rock [CYCLES]</c> to a gauge in a bore; <c>unplug</c> and <c>plug</c> pull the
-/// cable out and put it back, <c>noise</c> sends a line that is no reading. The end of the input ends the gauge.
+/// end, <c>rock [CYCLES]</c> to a gauge in a bore; <c>unplug</c> and <c>plug</c> pull the cable out and put it back,
+/// <c>noise</c> sends a line that is no reading, <c>inch</c> and <c>mm</c> switch its unit, <c>battery</c> runs its battery
+/// down. The end of the input ends the gauge.
 /// </remarks>
 internal sealed class VirtualGauge(ShaftUnderIndicator shaft, HandWork work, Func<IWire> plug, GaugePace pace, TimeProvider time)
 {
@@ -42,7 +43,7 @@ internal sealed class VirtualGauge(ShaftUnderIndicator shaft, HandWork work, Fun
                     nextTurn = now + pace.TurnEvery!.Value;
                 }
 
-                _wire?.Send(shaft.LineAt(now));
+                _wire?.Send(shaft.FrameAt(now));
             }
         }
         catch (OperationCanceledException)
@@ -70,6 +71,12 @@ internal sealed class VirtualGauge(ShaftUnderIndicator shaft, HandWork work, Fun
                 break;
             case ["rock", .. var cycles] when CyclesOf(cycles) is { } rocks:
                 shaft.Move(now, HandMotion.Rock(work, rocks, ++_motions));
+                break;
+            case ["inch"] or ["mm"]:
+                shaft.Inch = word == "inch";
+                break;
+            case ["battery"]:
+                shaft.BatteryLow = true;
                 break;
             case ["unplug"]:
                 _wire?.Dispose();

@@ -4,27 +4,17 @@ namespace Handspun.Gauges.Framing;
 
 /// <summary>Cuts a stream into lines that end in CR, LF or both; empty lines are passed over.</summary>
 /// <param name="longest">Bytes in the longest line that a gauge of this kind sends. A longer one is cut away up to its end and told once.</param>
-public sealed class LineFraming(int longest)
+public sealed class LineFraming(int longest) : IFraming
 {
     private bool _skipping;
 
-    /// <summary>What was found.</summary>
-    public enum Cut
+    /// <inheritdoc/>
+    public bool Resyncs => false;
+
+    /// <inheritdoc/>
+    public Cut TryTake(ref ReadOnlySequence<byte> pending, out ReadOnlySequence<byte> frame)
     {
-        /// <summary>No whole line yet.</summary>
-        None,
-
-        /// <summary>A line.</summary>
-        Line,
-
-        /// <summary>A line that was too long, told when the limit is passed.</summary>
-        TooLong,
-    }
-
-    /// <summary>Takes the next line off the front of what has come in.</summary>
-    public Cut TryTake(ref ReadOnlySequence<byte> pending, out ReadOnlySequence<byte> line)
-    {
-        line = default;
+        frame = default;
         while (true)
         {
             var reader = new SequenceReader<byte>(pending);
@@ -47,8 +37,8 @@ public sealed class LineFraming(int longest)
 
             if (candidate.Length > 0)
             {
-                line = candidate;
-                return Cut.Line;
+                frame = candidate;
+                return Cut.Frame;
             }
         }
     }

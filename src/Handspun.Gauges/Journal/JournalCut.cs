@@ -25,13 +25,13 @@ public sealed record JournalCut
     /// <summary>Why the capture ended.</summary>
     public required string Ending { get; init; }
 
-    /// <summary>Writes the stretch into a file, which is whole on the disk when this returns and replaces one of the same name.</summary>
+    /// <summary>Writes the stretch into a file, packed where its name ends in <c>.gz</c>, which is whole on the disk when this returns and replaces one of the same name.</summary>
     /// <exception cref="JournalException">A running journal cannot be read.</exception>
     /// <exception cref="ProfileException">The profile in the head does not hold.</exception>
     /// <exception cref="IOException">The disk does not take it.</exception>
     public void WriteTo(string destination)
     {
-        var part = destination + ".part";
+        var part = destination + ".cut";
         File.Delete(part);
         using (var cut = JournalWriter.Create(part, Header with { From = WholeMicroseconds(From) }))
         {
@@ -45,7 +45,14 @@ public sealed record JournalCut
             cut.AppendEvent(To == TimeSpan.MaxValue ? last : To, JournalEntry.CaptureEnded, Ending);
         }
 
-        File.Move(part, destination, overwrite: true);
+        if (destination.EndsWith(JournalFile.PackedEnding, StringComparison.Ordinal))
+        {
+            JournalFile.Pack(part, destination);
+        }
+        else
+        {
+            File.Move(part, destination, overwrite: true);
+        }
     }
 
     // A reader passes the first frame over, for it may be the tail of one. So the stretch begins with the opening of the link,
@@ -55,14 +62,17 @@ public sealed record JournalCut
         var decoder = new EntryDecoder(ProfileReader.Read(Header.Profile, Header.ProfileText));
         var early = new List<JournalEntry>();
         var lastEnd = -1;
+        JournalEntry? description = null;
         foreach (var entry in Segments.SelectMany(Read).TakeWhile(entry => entry.At <= To))
         {
             if (entry.At < From - LeadIn)
             {
                 var before = decoder.Frames;
                 decoder.Decode(entry, new List<Reading>());
+                description = entry is JournalEntry.Event { Name: JournalEntry.ReportDescriptor } ? entry : description;
                 if (entry is JournalEntry.Event { Name: JournalEntry.LinkOpened })
                 {
+                    description = null;
                     early.Clear();
                     lastEnd = -1;
                 }
@@ -76,6 +86,12 @@ public sealed record JournalCut
                 continue;
             }
 
+            if (description is not null && !early.Contains(description))
+            {
+                yield return description;   // without it a HID gauge's reports cannot be decoded
+            }
+
+            description = null;
             foreach (var earlier in early)
             {
                 yield return earlier;

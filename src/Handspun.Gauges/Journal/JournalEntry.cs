@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace Handspun.Gauges.Journal;
 
 /// <summary>A line of a journal after the first: bytes that came in, or something that happened to the link.</summary>
@@ -13,6 +15,15 @@ public abstract record JournalEntry(TimeSpan At)
     /// <summary>The mechanic said that the reference mark passes the pointer.</summary>
     public const string Mark = "mark";
 
+    /// <summary>An index pulse that came beside the bytes, as it came, with the bouncing of its contact; the detail says from where.</summary>
+    public const string Index = "index";
+
+    /// <summary>The gauge changed the unit that it names; the detail is <c>mm</c> or <c>in</c>. For the reader: a replay finds it again in the bytes.</summary>
+    public const string UnitSwitched = "unit";
+
+    /// <summary>What a HID gauge says of its reports, in hexadecimal digits; holds until the port is opened again.</summary>
+    public const string ReportDescriptor = "report-descriptor";
+
     /// <summary>The capture ended here; the detail says why.</summary>
     public const string CaptureEnded = "end";
 
@@ -25,5 +36,23 @@ public abstract record JournalEntry(TimeSpan At)
     /// <param name="At">When.</param>
     /// <param name="Name">One of the names above.</param>
     /// <param name="Detail">More, where there is more.</param>
-    public sealed record Event(TimeSpan At, string Name, string? Detail) : JournalEntry(At);
+    public sealed record Event(TimeSpan At, string Name, string? Detail) : JournalEntry(At)
+    {
+        /// <summary>Takes what a HID gauge says of its reports.</summary>
+        /// <param name="descriptor">The report descriptor; empty where the detail is no such thing.</param>
+        /// <returns>False where something else happened.</returns>
+        public bool IsDescription(out ReadOnlyMemory<byte> descriptor)
+        {
+            descriptor = default;
+            if (Name != ReportDescriptor)
+            {
+                return false;
+            }
+
+            var digits = Detail ?? "";
+            var bytes = new byte[digits.Length / 2];
+            descriptor = Convert.FromHexString(digits, bytes, out _, out _) == OperationStatus.Done ? bytes : default;
+            return true;
+        }
+    }
 }

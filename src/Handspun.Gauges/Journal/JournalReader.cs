@@ -26,7 +26,7 @@ public sealed class JournalReader : IDisposable
     /// <exception cref="JournalException">Its first line is not a journal's.</exception>
     public static JournalReader Open(string path)
     {
-        var text = new StreamReader(new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete), Encoding.UTF8);
+        var text = new StreamReader(JournalFile.OpenText(path), Encoding.UTF8);
         try
         {
             return new(text, path, JournalLines.ReadHeader(text.ReadLine() ?? ""));
@@ -35,6 +35,11 @@ public sealed class JournalReader : IDisposable
         {
             text.Dispose();
             throw new JournalException($"{Path.GetFileName(path)}, line 1: {e.Message}.", e);
+        }
+        catch (InvalidDataException e)
+        {
+            text.Dispose();
+            throw Damaged(path, e);
         }
     }
 
@@ -50,7 +55,7 @@ public sealed class JournalReader : IDisposable
     /// <exception cref="JournalException">A line in the middle is not an entry.</exception>
     public IEnumerable<JournalEntry> Entries()
     {
-        while (NextLine(out var whole) is { } line)
+        while (Line(out var whole) is { } line)
         {
             _line++;
             JournalEntry entry;
@@ -86,6 +91,21 @@ public sealed class JournalReader : IDisposable
 
         return next < 0;
     }
+
+    private string? Line(out bool whole)
+    {
+        try
+        {
+            return NextLine(out whole);
+        }
+        catch (InvalidDataException e)
+        {
+            throw Damaged(_path, e);
+        }
+    }
+
+    private static JournalException Damaged(string path, InvalidDataException why) =>
+        new($"{Path.GetFileName(path)} is damaged and cannot be unpacked: take it from a backup.", why);
 
     // A line without its end is told apart: the writer may be at it right now, and what follows then is no next line.
     private string? NextLine(out bool whole)

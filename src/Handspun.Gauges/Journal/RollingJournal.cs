@@ -20,6 +20,7 @@ public sealed class RollingJournal : IDisposable
     private TimeSpan _segmentStart;
     private int _segment;
     private int _holds;
+    private string? _description;   // what a HID gauge says of its reports: a file that lacks it cannot be decoded
 
     /// <summary>A running journal in a folder of its own, which is made if it is not there.</summary>
     /// <exception cref="JournalException">The folder cannot be made.</exception>
@@ -56,15 +57,21 @@ public sealed class RollingJournal : IDisposable
         }
     }
 
-    /// <summary>Appends something that happened to the link.</summary>
+    /// <summary>Appends something that happened.</summary>
     /// <exception cref="JournalException">The disk does not take it.</exception>
-    public void AppendEvent(TimeSpan at, string name)
+    public void AppendEvent(TimeSpan at, string name, string? detail = null)
     {
         try
         {
             lock (_lock)
             {
-                Segment(at).AppendEvent(at, name);
+                Segment(at).AppendEvent(at, name, detail);
+                _description = name switch
+                {
+                    JournalEntry.ReportDescriptor => detail,
+                    JournalEntry.LinkOpened => null,
+                    _ => _description,
+                };
             }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -144,6 +151,11 @@ public sealed class RollingJournal : IDisposable
             _writer?.Dispose();
             _writer = JournalWriter.Create(Path.Combine(_folder, string.Create(CultureInfo.InvariantCulture, $"{Prefix(_header.Zero)}-{_segment++:D6}.jsonl")), _header);
             _segmentStart = at;
+            if (_description is not null)
+            {
+                _writer.AppendEvent(at, JournalEntry.ReportDescriptor, _description);
+            }
+
             LetGo();
         }
 

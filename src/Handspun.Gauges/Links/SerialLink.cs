@@ -1,5 +1,6 @@
 using System.IO.Pipelines;
 using System.IO.Ports;
+using Handspun.Gauges.Profiles;
 
 namespace Handspun.Gauges.Links;
 
@@ -13,6 +14,8 @@ internal sealed class SerialLink : IGaugeLink
     private static readonly TimeSpan OpeningPatience = TimeSpan.FromSeconds(5);
     private static readonly TimeSpan ClosingPatience = TimeSpan.FromSeconds(1);
 
+    private static readonly TimeSpan SendingPatience = TimeSpan.FromSeconds(1);
+
     private readonly SerialPort _port;
     private readonly TimeProvider _time;
 
@@ -24,6 +27,26 @@ internal sealed class SerialLink : IGaugeLink
     }
 
     public PipeReader Input { get; }
+
+    // Some drivers hold what is sent for ever when the far end says "wait", and do not let themselves be cancelled.
+    public async ValueTask SendAsync(ReadOnlyMemory<byte> bytes, CancellationToken cancellationToken)
+    {
+        try
+        {
+            await _port.BaseStream.WriteAsync(bytes, cancellationToken).AsTask().WaitAsync(SendingPatience, _time, cancellationToken);
+        }
+        catch (TimeoutException e)
+        {
+            throw new IOException($"{_port.PortName} takes nothing: check the cable, and the profile's handshake.", e);
+        }
+        catch (Exception e) when (e is InvalidOperationException or UnauthorizedAccessException)
+        {
+            throw new IOException($"{_port.PortName} is closed.", e);
+        }
+    }
+
+    public IDisposable? WatchPulses(IndexSettings index, Action<string> pulse) =>
+        index.Source == IndexSource.Line ? new PulseWatch(new PortModemLines(_port), index, pulse) : null;
 
     public static async Task<IGaugeLink> OpenAsync(GaugePort.Serial port, LinkSettings settings, TimeProvider time, CancellationToken cancellationToken)
     {
@@ -53,7 +76,7 @@ internal sealed class SerialLink : IGaugeLink
     {
         try
         {
-            return new(port.Device, settings.Baud, settings.Parity, settings.DataBits, settings.StopBits);
+            return new(port.Device, settings.Baud, settings.Parity, settings.DataBits, settings.StopBits) { Handshake = settings.Handshake };
         }
         catch (ArgumentException e)
         {

@@ -9,14 +9,27 @@ internal sealed class TcpLink : IGaugeLink
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(3);
 
     private readonly TcpClient _client;
+    private readonly TimeProvider _time;
 
-    private TcpLink(TcpClient client)
+    private TcpLink(TcpClient client, TimeProvider time)
     {
-        _client = client;
+        (_client, _time) = (client, time);
         Input = PipeReader.Create(client.GetStream());
     }
 
     public PipeReader Input { get; }
+
+    public async ValueTask SendAsync(ReadOnlyMemory<byte> bytes, CancellationToken cancellationToken)
+    {
+        try
+        {
+            await _client.GetStream().WriteAsync(bytes, cancellationToken).AsTask().WaitAsync(Patience, _time, cancellationToken);
+        }
+        catch (Exception e) when (e is TimeoutException or InvalidOperationException)
+        {
+            throw new IOException("The gauge's network adapter takes nothing: check that it is on and reachable.", e);
+        }
+    }
 
     public static async Task<IGaugeLink> OpenAsync(GaugePort.Tcp port, TimeProvider time, CancellationToken cancellationToken)
     {
@@ -25,7 +38,7 @@ internal sealed class TcpLink : IGaugeLink
         {
             await client.ConnectAsync(port.Host, port.Number, cancellationToken).AsTask().WaitAsync(Patience, time, cancellationToken);
             KeepAsking(client.Client);
-            return new TcpLink(client);
+            return new TcpLink(client, time);
         }
         catch (Exception e) when (e is SocketException or TimeoutException)
         {

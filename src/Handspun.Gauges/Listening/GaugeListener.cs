@@ -2,6 +2,7 @@ using System.Buffers;
 using Handspun.Gauges.Decoding;
 using Handspun.Gauges.Journal;
 using Handspun.Gauges.Links;
+using Handspun.Gauges.Profiles;
 using Handspun.Gauges.Readings;
 using Microsoft.Extensions.Logging;
 
@@ -24,12 +25,16 @@ public sealed class GaugeListener
     private readonly TimeProvider _time;
     private readonly ILogger _logger;
     private readonly GaugeTally _tally;
+    private readonly IndexGate _index;
+    private readonly Lock _arrivals = new();   // what is stamped first is journalled first
+    private volatile GaugeSpeech? _speech;
 
     /// <summary>A listener that has not started.</summary>
     public GaugeListener(GaugeSetup setup, ILinkOpener opener, RollingJournal journal, GaugeClock clock, GaugeFeed feed, TimeProvider time, ILogger logger)
     {
         (_setup, _opener, Journal, _clock, _feed, _time, _logger) = (setup, opener, journal, clock, feed, time, logger);
         _tally = new GaugeTally(setup, clock, feed);
+        _index = new IndexGate(setup.Profile.Index?.Debounce ?? TimeSpan.Zero);
     }
 
     /// <summary>The gauge.</summary>
@@ -88,45 +93,132 @@ public sealed class GaugeListener
         _tally.Become(GaugeCondition.Offline, GaugeSentence.Offline(_setup));
     }
 
+    /// <summary>Asks the gauge for a reading, as a pedal or a button does.</summary>
+    /// <exception cref="GaugeRefusalException">It sends by itself, or is not there.</exception>
+    public async Task AskAsync(CancellationToken cancellationToken)
+    {
+        if (!_setup.Profile.Request.OnDemand)
+        {
+            throw new GaugeRefusalException($"Gauge '{_setup.Name}' is not asked for readings: its profile '{_setup.Profile.Name}' names nothing to send.");
+        }
+
+        try
+        {
+            await (_speech?.AskAsync(cancellationToken) ?? throw new IOException(State.Sentence));
+        }
+        catch (Exception e) when (e is IOException or ObjectDisposedException)
+        {
+            throw new GaugeRefusalException($"Gauge '{_setup.Name}' could not be asked: {e.Message}");
+        }
+    }
+
+    /// <summary>Notes an index pulse that somebody else saw: a key, a sensor on the broker.</summary>
+    /// <param name="source">Who saw it.</param>
+    /// <exception cref="GaugeRefusalException">The gauge's index comes from somewhere else, or it has none.</exception>
+    /// <exception cref="JournalException">The disk does not take it.</exception>
+    public void Pulse(IndexSource source)
+    {
+        var name = IndexSettings.NameOf(source);
+        if (_setup.Profile.Index?.Source != source)
+        {
+            throw new GaugeRefusalException($"Gauge '{_setup.Name}' takes no index from '{name}': write [index] and source = \"{name}\" into its profile '{_setup.Profile.Name}'.");
+        }
+
+        Pulse(name);
+    }
+
+    /// <summary>Puts something that happened now into the journal.</summary>
+    /// <returns>When it happened, on the gauge clock.</returns>
+    /// <exception cref="JournalException">The disk does not take it.</exception>
+    public TimeSpan Note(string name, string? detail = null)
+    {
+        lock (_arrivals)
+        {
+            var at = _clock.Now;
+            Journal.AppendEvent(at, name, detail);
+            return at;
+        }
+    }
+
     private async Task ListenOnceAsync(CancellationToken stopping)
     {
         await using var link = await _opener.OpenAsync(_setup.Port, _setup.Profile.Link, stopping);
         var decoder = new ReadingDecoder(_setup.Profile);
-        var opened = _clock.Now;
-        Journal.AppendEvent(opened, JournalEntry.LinkOpened);
-        decoder.LinkOpened(opened);
+        decoder.LinkOpened(Note(JournalEntry.LinkOpened));
+        if (!link.ReportDescriptor.IsEmpty)
+        {
+            Note(JournalEntry.ReportDescriptor, Convert.ToHexString(link.ReportDescriptor.Span));
+            decoder.LinkDescribed(link.ReportDescriptor);
+        }
+
         _tally.Become(GaugeCondition.Silent, GaugeSentence.Opened(_setup));
         ListeningLog.Opened(_logger, _setup.Name, _setup.Port);
         try
         {
-            await PumpAsync(link, decoder, stopping);
+            await ConverseAsync(link, decoder, stopping);
         }
         catch (Exception e) when (e is not JournalException && !(e is OperationCanceledException && stopping.IsCancellationRequested))
         {
             ListeningLog.Failed(_logger, _setup.Name, e.Message);   // how a pulled cable shows itself differs from driver to driver
         }
 
-        Journal.AppendEvent(_clock.Now, JournalEntry.LinkLost);
+        Note(JournalEntry.LinkLost);
         _tally.Become(GaugeCondition.Lost, GaugeSentence.Lost(_setup));
         ListeningLog.Lost(_logger, _setup.Name, _setup.Port);
+    }
+
+    // Hearing and speaking go on side by side, and the end of either is the end of both.
+    private async Task ConverseAsync(IGaugeLink link, ReadingDecoder decoder, CancellationToken stopping)
+    {
+        var speech = new GaugeSpeech(link, _setup.Profile.Request, _time);
+        using var closing = CancellationTokenSource.CreateLinkedTokenSource(stopping);
+        using var watch = _setup.Profile.Index is { IsInTheBytes: false } index ? link.WatchPulses(index, OnPulse) : null;
+        var hearing = PumpAsync(link, decoder, closing.Token);
+        var speaking = speech.RunAsync(closing.Token);
+        _speech = speech;
+        try
+        {
+            var first = await Task.WhenAny(hearing, speaking);
+            await closing.CancelAsync();
+            await first;
+        }
+        finally
+        {
+            _speech = null;
+            await Task.WhenAll(hearing, speaking).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+            if (stopping.IsCancellationRequested)
+            {
+                await speech.StopAsync();
+            }
+        }
     }
 
     private async Task PumpAsync(IGaugeLink link, ReadingDecoder decoder, CancellationToken stopping)
     {
         var held = 0L;
+        var input = link.Input;
+        await using var silence = _time.CreateTimer(_ => input.CancelPendingRead(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
         while (true)
         {
-            var read = await link.Input.ReadAsync(stopping);
-            var at = _clock.Now;
+            if (held > 0 && decoder.FrameEndsAfter is { } gap)
+            {
+                silence.Change(gap, Timeout.InfiniteTimeSpan);
+            }
+
+            var read = await input.ReadAsync(stopping);
             var pending = read.Buffer;
             if (pending.Length > held)
             {
-                Journal.Append(at, pending.Slice(held));
-                Decode(ref pending, decoder, at);
-                held = pending.Length;
+                var at = Keep(pending.Slice(held));
+                Decode(ref pending, decoder, at, decoder.Decode);
+            }
+            else if (held > 0)
+            {
+                Decode(ref pending, decoder, _clock.Now, decoder.EndAfterSilence);
             }
 
-            link.Input.AdvanceTo(pending.Start, pending.End);
+            held = pending.Length;
+            input.AdvanceTo(pending.Start, pending.End);
             if (read.IsCompleted)
             {
                 return;
@@ -134,20 +226,88 @@ public sealed class GaugeListener
         }
     }
 
-    private void Decode(ref ReadOnlySequence<byte> pending, ReadingDecoder decoder, TimeSpan at)
+    private delegate void Decoding(ref ReadOnlySequence<byte> pending, TimeSpan at, ICollection<Reading> readings);
+
+    private TimeSpan Keep(in ReadOnlySequence<byte> bytes)
     {
-        var unreadable = decoder.Unreadable;
+        lock (_arrivals)
+        {
+            var at = _clock.Now;
+            Journal.Append(at, bytes);
+            return at;
+        }
+    }
+
+    // A line's event comes on a thread on which nobody would catch anything.
+    private void OnPulse(string source)
+    {
+        try
+        {
+            Pulse(source);
+        }
+        catch (JournalException e)
+        {
+            ListeningLog.NotJournalled(_logger, _setup.Name, e);
+        }
+    }
+
+    private void Pulse(string source)
+    {
+        lock (_arrivals)
+        {
+            Admit(Note(JournalEntry.Index, source));
+        }
+    }
+
+    private void Admit(TimeSpan at)
+    {
+        if (_index.Admits(at))
+        {
+            _tally.CountPulse();
+            _feed.Publish(new GaugeEvent.Pulsed(_setup.Name, at));
+        }
+    }
+
+    private void Decode(ref ReadOnlySequence<byte> pending, ReadingDecoder decoder, TimeSpan at, Decoding decode)
+    {
+        var (unreadable, switches) = (decoder.Unreadable, decoder.UnitSwitches);
         var readings = new List<Reading>(1);
-        decoder.Decode(ref pending, at, readings);
+        decode(ref pending, at, readings);
         _tally.Count(readings.Count, decoder.Unreadable - unreadable, at);
+        _tally.Describe(decoder.Flags, decoder.StatedUnit);
+        if (decoder.UnitSwitches > switches)
+        {
+            Note(JournalEntry.UnitSwitched, decoder.StatedUnit == GaugeUnit.Inch ? "in" : "mm");
+        }
+
         if (readings.Count > 0)
         {
-            _tally.Become(GaugeCondition.Reading, GaugeSentence.Reading(_setup));
+            _tally.Become(GaugeCondition.Reading, GaugeSentence.Reading(_setup, decoder));
             _feed.Publish(new GaugeEvent.Heard(_setup.Name, readings));
+        }
+
+        if (decoder.Flags.HasFlag(GaugeFlags.Overrange))
+        {
+            _tally.Become(GaugeCondition.Silent, GaugeSentence.Overrange(_setup));
         }
         else if (decoder.Unreadable > unreadable && _tally.State.Condition == GaugeCondition.Silent)
         {
             _tally.Become(GaugeCondition.Silent, GaugeSentence.Unreadable(_setup));
+        }
+
+        TakePulses(decoder.Pulses);
+    }
+
+    private void TakePulses(IReadOnlyList<TimeSpan> pulses)
+    {
+        if (_setup.Profile.Index is not { IsInTheBytes: true })
+        {
+            return;
+        }
+
+        foreach (var at in pulses)
+        {
+            Admit(at);
         }
     }
 

@@ -45,11 +45,23 @@ public sealed record GaugeState
     /// <summary>Where it is plugged in.</summary>
     public required string Port { get; init; }
 
+    /// <summary>What it said of itself last.</summary>
+    public GaugeFlags Flags { get; init; }
+
+    /// <summary>The unit that it named last; null where it names none.</summary>
+    public GaugeUnit? Unit { get; init; }
+
     /// <summary>Readings so far.</summary>
     public long Readings { get; init; }
 
     /// <summary>Frames so far that held no reading.</summary>
     public long Unreadable { get; init; }
+
+    /// <summary>When the newest reading came, on the gauge clock; null where none has come.</summary>
+    public TimeSpan? LastReading { get; init; }
+
+    /// <summary>Index pulses so far, bouncing left out.</summary>
+    public long Pulses { get; init; }
 
     /// <summary>Readings a second over the last second or so.</summary>
     public double ReadingsPerSecond { get; init; }

@@ -61,7 +61,25 @@ internal sealed class GaugeTally(GaugeSetup setup, GaugeClock clock, GaugeFeed f
             if (readings > 0)
             {
                 _lastHeard = at;
+                _state = _state with { LastReading = at };
             }
+        }
+    }
+
+    /// <summary>What the gauge says of itself; told with the next change or tick.</summary>
+    public void Describe(GaugeFlags flags, GaugeUnit? unit)
+    {
+        lock (_lock)
+        {
+            _state = _state with { Flags = flags, Unit = unit };
+        }
+    }
+
+    public void CountPulse()
+    {
+        lock (_lock)
+        {
+            _state = _state with { Pulses = _state.Pulses + 1 };
         }
     }
 

@@ -1,6 +1,6 @@
 using Handspun.Gauges.Decoding;
+using Handspun.Gauges.Hid;
 using Handspun.Gauges.Links;
-using Handspun.Gauges.Readings;
 
 namespace Handspun.Gauges.Profiles;
 
@@ -17,29 +17,30 @@ public sealed record GaugeProfile
     public LinkSettings Link { get; init; } = new();
 
     /// <summary>How a frame becomes a number.</summary>
-    public required TextLineFormat Frame { get; init; }
+    public required FrameFormat Frame { get; init; }
+
+    /// <summary>What the number stands for.</summary>
+    public ValueFormat Value { get; init; } = new();
 
     /// <summary>What the numbers are worth.</summary>
     public GaugeAccuracy Accuracy { get; init; } = new();
 
+    /// <summary>What the gauge has to be told so that it sends.</summary>
+    public RequestSettings Request { get; init; } = new();
+
+    /// <summary>How a once-per-turn pulse comes in; null where there is none.</summary>
+    public IndexSettings? Index { get; init; }
+
     /// <summary>The profile file as it was read; goes into every journal, so that a journal needs no other file to be replayed.</summary>
     public string Text { get; init; } = "";
 
+    /// <summary>How a HID gauge tells its values; null of every other gauge.</summary>
+    public HidFormat? Hid => Link.Hid;
+
     /// <summary>A codec for one link.</summary>
-    public IGaugeCodec CreateCodec() => new TextLineCodec(Frame.Unit, Frame.LongestLine, Frame.Inverted);
-}
-
-/// <summary>Text lines with one number each.</summary>
-public sealed record TextLineFormat
-{
-    /// <summary>The unit of a line that names none.</summary>
-    public GaugeUnit Unit { get; init; } = GaugeUnit.Millimetre;
-
-    /// <summary>Bytes in the longest line, 8 to 256.</summary>
-    public int LongestLine { get; init; } = 64;
-
-    /// <summary>Whether the gauge counts plunger in as negative.</summary>
-    public bool Inverted { get; init; }
+    /// <param name="reportDescriptor">What a HID gauge says of its reports; empty of every other gauge.</param>
+    public IGaugeCodec CreateCodec(ReadOnlyMemory<byte> reportDescriptor = default) =>
+        Hid?.CreateCodec(reportDescriptor.Span, Frame.CreateCodec) ?? Frame.CreateCodec();
 }
 
 /// <summary>What a gauge's maker states of its values; in millimetres, zero where it is not known.</summary>

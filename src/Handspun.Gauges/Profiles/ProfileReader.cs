@@ -1,6 +1,4 @@
-using System.IO.Ports;
-using Handspun.Gauges.Links;
-using Handspun.Gauges.Readings;
+using Handspun.Gauges.Hid;
 using Tomlyn;
 using Tomlyn.Model;
 using Tomlyn.Parsing;
@@ -17,9 +15,10 @@ public static class ProfileReader
     public static GaugeProfile Read(string name, string toml)
     {
         TomlTable table;
+        ProfileSource source;
         try
         {
-            SyntaxParser.ParseStrict(toml, name + ".toml", validate: true);   // the serializer lets a key stand twice
+            source = new(name, SyntaxParser.ParseStrict(toml, name + ".toml", validate: true));   // the serializer lets a key stand twice
             table = TomlSerializer.Deserialize<TomlTable>(toml) ?? [];
         }
         catch (TomlException e)
@@ -27,66 +26,26 @@ public static class ProfileReader
             throw new ProfileException([$"Profile '{name}' is not TOML: {e.Message}"]);
         }
 
-        var problems = new List<string>();
-        var root = new ProfileSection(name, "", table, problems);
+        var root = new ProfileSection(source, "", table);
         var title = root.Text("title", name);
-        var link = ReadLink(root.Section("link"));
-        var frame = ReadFrame(root.Section("frame"));
-        var accuracy = ReadAccuracy(root.Section("value"));
+        var link = LinkReader.Read(root.Section("link")) with { Hid = HidReader.Read(root) };
+        var frame = link.Hid is HidReportFormat ? new TextLineFormat() : FrameReader.Read(root.Section("frame"), root.Section("flags"));
+        var (value, accuracy) = ValueReader.Read(root.Section("value"));
+        var request = RequestReader.Read(root.Section("request"), frame.Request, frame.RequestEvery);
+        var index = IndexReader.Read(root.Section("index"));
+        if (link.Hid is HidKeyboardFormat && frame is not TextFormat)
+        {
+            root.Complain("frame.kind", "is one of text where hid.kind is \"keyboard\": keys type text");
+        }
+
+        if (index is { Source: IndexSource.HidButton } && link.Hid is not HidReportFormat { TellsIndex: true })
+        {
+            root.Complain("index.source", "cannot be \"hid-button\" without a button: write [hid] with kind = \"report\", and [flags] with index = the button's number");
+        }
+
         root.RefuseTheRest();
-        return problems.Count == 0
-            ? new GaugeProfile { Name = name, Title = title, Link = link, Frame = frame, Accuracy = accuracy, Text = toml }
-            : throw new ProfileException(problems);
-    }
-
-    private static LinkSettings ReadLink(ProfileSection section)
-    {
-        var settings = new LinkSettings
-        {
-            Baud = section.Whole("baud", 9600, 110, 4_000_000),
-            DataBits = section.Whole("data_bits", 8, 5, 8),
-            Parity = section.Choice("parity", "none", new Dictionary<string, Parity>
-            {
-                ["none"] = Parity.None,
-                ["even"] = Parity.Even,
-                ["odd"] = Parity.Odd,
-                ["mark"] = Parity.Mark,
-                ["space"] = Parity.Space,
-            }),
-            StopBits = section.Choice("stop_bits", "1", new Dictionary<string, StopBits>
-            {
-                ["1"] = StopBits.One,
-                ["1.5"] = StopBits.OnePointFive,
-                ["2"] = StopBits.Two,
-            }),
-            DataTerminalReady = section.Switch("dtr"),
-            RequestToSend = section.Switch("rts"),
-        };
-        section.RefuseTheRest();
-        return settings;
-    }
-
-    private static TextLineFormat ReadFrame(ProfileSection section)
-    {
-        section.Choice("kind", "text-line", new Dictionary<string, string> { ["text-line"] = "" });
-        var format = new TextLineFormat
-        {
-            Unit = section.Choice("unit", "mm", new Dictionary<string, GaugeUnit> { ["mm"] = GaugeUnit.Millimetre, ["in"] = GaugeUnit.Inch }),
-            LongestLine = section.Whole("longest_line", 64, 8, 256),
-            Inverted = section.Switch("inverted") ?? false,
-        };
-        section.RefuseTheRest();
-        return format;
-    }
-
-    private static GaugeAccuracy ReadAccuracy(ProfileSection section)
-    {
-        var accuracy = new GaugeAccuracy
-        {
-            ResolutionMillimetres = section.Number("resolution_mm", 0, 0, 1),
-            ErrorLimitMillimetres = section.Number("error_limit_mm", 0, 0, 10),
-        };
-        section.RefuseTheRest();
-        return accuracy;
+        return source.Problems.Count == 0
+            ? new GaugeProfile { Name = name, Title = title, Link = link, Frame = frame, Value = value, Accuracy = accuracy, Request = request, Index = index, Text = toml }
+            : throw new ProfileException(source.Problems);
     }
 }

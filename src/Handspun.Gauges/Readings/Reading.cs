@@ -27,4 +27,14 @@ public readonly record struct Reading
     /// <summary>A reading in the given unit.</summary>
     public static Reading From(double value, GaugeUnit unit, TimeSpan at) =>
         unit == GaugeUnit.Inch ? FromInches(value, at) : FromMillimetres(value, at);
+
+    /// <summary>A reading in the given unit, where the value makes one.</summary>
+    /// <returns>False where the length is not finite.</returns>
+    public static bool TryFrom(double value, GaugeUnit unit, TimeSpan at, out Reading reading)
+    {
+        var millimetres = unit == GaugeUnit.Inch ? value * MillimetresPerInch : value;
+        var finite = double.IsFinite(millimetres);
+        reading = finite ? new(millimetres, at) : default;
+        return finite;
+    }
 }

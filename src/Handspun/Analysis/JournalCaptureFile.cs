@@ -10,8 +10,15 @@ internal static class JournalCaptureFile
     /// <summary>Whether a file begins as a journal does.</summary>
     public static bool IsJournal(string path)
     {
-        using var file = File.OpenRead(path);
-        return file.ReadByte() == '{';
+        try
+        {
+            using var text = JournalFile.OpenText(path);
+            return text.ReadByte() == '{';
+        }
+        catch (InvalidDataException)
+        {
+            return true;   // packed, and damaged: reading it says so
+        }
     }
 
     /// <summary>Reads one.</summary>

@@ -8,8 +8,8 @@ namespace Handspun.Filing;
 /// <summary>The files of a record: its journal and its pictures, in a folder of its own.</summary>
 internal sealed class RecordFolder(StationOptions options)
 {
-    /// <summary>The raw bytes of a record.</summary>
-    public string JournalOf(string record) => Path.Combine(options.Data.Record(record), "journal.jsonl");
+    /// <summary>The raw bytes of a record: packed, or plain as earlier versions left them.</summary>
+    public string JournalOf(string record) => options.Data.JournalOf(record);
 
     /// <summary>The picture for pages.</summary>
     public string SvgOf(string record) => Path.Combine(options.Data.Record(record), "picture.svg");
@@ -31,7 +31,7 @@ internal sealed class RecordFolder(StationOptions options)
     public string MakeRoomFor(string record)
     {
         Directory.CreateDirectory(options.Data.Record(record));
-        return JournalOf(record);
+        return options.Data.PackedJournalOf(record);
     }
 
     /// <summary>Draws the record's pictures, where its kind has any.</summary>

@@ -1,4 +1,5 @@
 using Handspun.Filing;
+using Handspun.Gauges.Journal;
 using Handspun.Jobs.Store;
 using Handspun.Station;
 using Handspun.Wire;
@@ -22,16 +23,20 @@ internal static class RecordCalls
         records.MapGet("/picture.png", (string record, RecordFolder folder, JobStore store, CancellationToken cancellation) =>
             FileAsync(record, folder.PngOf, "image/png", store, cancellation));
         records.MapGet("/journal.jsonl", (string record, RecordFolder folder, JobStore store, CancellationToken cancellation) =>
-            FileAsync(record, folder.JournalOf, "application/jsonl", store, cancellation));
+            JournalAsync(record, folder, store, cancellation));
     }
 
+    private static async Task<IResult> FileAsync(string record, Func<string, string> path, string type, JobStore store, CancellationToken cancellation) =>
+        TypedResults.PhysicalFile(await PathAsync(record, path, store, cancellation), type);
+
+    private static async Task<IResult> JournalAsync(string record, RecordFolder folder, JobStore store, CancellationToken cancellation) =>
+        TypedResults.Stream(JournalFile.OpenText(await PathAsync(record, folder.JournalOf, store, cancellation)), "application/jsonl");
+
     // The name is looked up in the store first, so that no path can be asked for.
-    private static async Task<IResult> FileAsync(string record, Func<string, string> path, string type, JobStore store, CancellationToken cancellation)
+    private static async Task<string> PathAsync(string record, Func<string, string> path, JobStore store, CancellationToken cancellation)
     {
         var (_, _, found) = await FindAsync(store, record, cancellation);
-        return File.Exists(path(found.Id))
-            ? TypedResults.PhysicalFile(path(found.Id), type)
-            : throw new JobNotFoundException($"Record '{record}' has no such file; the station's log says why.");
+        return File.Exists(path(found.Id)) ? path(found.Id) : throw new JobNotFoundException($"Record '{record}' has no such file; the station's log says why.");
     }
 
     private static async Task<(string Job, string Point, Jobs.Records.CaptureRecord Record)> FindAsync(JobStore store, string record, CancellationToken cancellation) =>

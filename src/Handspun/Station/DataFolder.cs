@@ -1,11 +1,13 @@
+using Handspun.Gauges.Journal;
+
 namespace Handspun.Station;
 
 /// <summary>The station's folder and where in it everything lies.</summary>
 internal sealed class DataFolder : IDisposable
 {
-    private readonly FileStream _lock;
+    private readonly FileStream? _lock;
 
-    private DataFolder(string root, FileStream held) => (Root, _lock) = (root, held);
+    private DataFolder(string root, FileStream? held) => (Root, _lock) = (root, held);
 
     /// <summary>The folder of a user who named none.</summary>
     public static string Default => Path.Combine(
@@ -37,6 +39,9 @@ internal sealed class DataFolder : IDisposable
 
     /// <summary>What the bay was doing, so that it goes on after a restart.</summary>
     public string Bay => Path.Combine(Root, "bay.json");
+
+    /// <summary>A folder to look into, also one in which a station works; nothing is made or taken.</summary>
+    public static DataFolder LookInto(string root) => new(Path.GetFullPath(root), null);
 
     /// <summary>Makes the folder where it is not there, and takes it for this station alone.</summary>
     /// <exception cref="StationTroubleException">It cannot be written, or another station works in it.</exception>
@@ -73,6 +78,14 @@ internal sealed class DataFolder : IDisposable
     /// <summary>The folder of one record.</summary>
     public string Record(string id) => Path.Combine(Records, id);
 
+    /// <summary>Where the journal of a record is written.</summary>
+    public string PackedJournalOf(string record) => PlainJournalOf(record) + JournalFile.PackedEnding;
+
+    /// <summary>The journal of a record: packed, or plain as earlier versions left it.</summary>
+    public string JournalOf(string record) => File.Exists(PlainJournalOf(record)) && !File.Exists(PackedJournalOf(record)) ? PlainJournalOf(record) : PackedJournalOf(record);
+
+    private string PlainJournalOf(string record) => Path.Combine(Record(record), "journal.jsonl");
+
     /// <inheritdoc/>
-    public void Dispose() => _lock.Dispose();
+    public void Dispose() => _lock?.Dispose();
 }

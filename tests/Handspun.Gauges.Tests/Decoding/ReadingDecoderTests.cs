@@ -99,7 +99,7 @@ public class ReadingDecoderTests
     [Fact]
     public void Reading_OfAnInchGauge_IsInMillimetres()
     {
-        var decoder = new ReadingDecoder(Profile with { Frame = new TextLineFormat { Unit = GaugeUnit.Inch } });
+        var decoder = new ReadingDecoder(Profile with { Value = new ValueFormat { Unit = GaugeUnit.Inch } });
         decoder.LinkOpened(TimeSpan.Zero);
         var pending = new ReadOnlySequence<byte>("1\n1 mm\n"u8.ToArray());
         decoder.Decode(ref pending, TimeSpan.FromSeconds(1), _readings);
@@ -122,7 +122,7 @@ public class ReadingDecoderTests
             }
 
             Assert.Equal([0.111, 0.222, 0.333], readings.TakeLast(3).Select(reading => reading.Millimetres));
-            Assert.InRange(chunks.Pending, 0, Profile.Frame.LongestLine);
+            Assert.InRange(chunks.Pending, 0, new FrameCut().Longest);
         });
 
     // Most random bytes are never close to a number; these are.
@@ -131,7 +131,7 @@ public class ReadingDecoderTests
         Gen.Char["0123456789+-., \tmin\"eE\r\n"].Array[0, 300], Chunks.Sizes)
         .Sample((noise, sizes) =>
         {
-            var decoder = new ReadingDecoder(Profile with { Frame = new TextLineFormat { LongestLine = 256, Unit = GaugeUnit.Inch } });
+            var decoder = new ReadingDecoder(Profile with { Frame = new TextLineFormat { Cut = new FrameCut { Longest = 256 } }, Value = new ValueFormat { Unit = GaugeUnit.Inch } });
             decoder.LinkOpened(TimeSpan.Zero);
             var chunks = new Chunks();
             var readings = new List<Reading>();
@@ -147,7 +147,7 @@ public class ReadingDecoderTests
     [Fact]
     public void Line_OfAsManyDigitsAsAProfileAllows_IsAFiniteReading()
     {
-        var decoder = new ReadingDecoder(Profile with { Frame = new TextLineFormat { LongestLine = 256, Unit = GaugeUnit.Inch } });
+        var decoder = new ReadingDecoder(Profile with { Frame = new TextLineFormat { Cut = new FrameCut { Longest = 256 } }, Value = new ValueFormat { Unit = GaugeUnit.Inch } });
         decoder.LinkOpened(TimeSpan.Zero);
         var pending = new ReadOnlySequence<byte>(Encoding.ASCII.GetBytes(new string('9', 256) + "\n"));
         decoder.Decode(ref pending, TimeSpan.FromSeconds(1), _readings);

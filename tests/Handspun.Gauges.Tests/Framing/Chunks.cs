@@ -35,7 +35,8 @@ internal sealed class Chunks
         }
     }
 
-    private static ReadOnlySequence<byte> Sequence(byte[] first, byte[] second)
+    /// <summary>Two pieces with the border between them.</summary>
+    public static ReadOnlySequence<byte> Sequence(byte[] first, byte[] second)
     {
         if (first.Length == 0)
         {

@@ -99,9 +99,9 @@ public class LineFramingTests
         List<string> found = [];
         chunks.Add(piece, (ref ReadOnlySequence<byte> pending) =>
         {
-            while (framing.TryTake(ref pending, out var line) is var cut && cut != LineFraming.Cut.None)
+            while (framing.TryTake(ref pending, out var line) is var cut && cut != Cut.None)
             {
-                found.Add(cut == LineFraming.Cut.Line ? Encoding.ASCII.GetString(line) : cut.ToString());
+                found.Add(cut == Cut.Frame ? Encoding.ASCII.GetString(line) : cut.ToString());
             }
         });
         return found;

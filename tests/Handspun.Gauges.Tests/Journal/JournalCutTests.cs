@@ -34,7 +34,7 @@ public sealed class JournalCutTests : IDisposable
         var entries = Journals.Entries(Capture);
         Assert.InRange(entries[0].At, Journals.At(3.7), Journals.At(4));
         Assert.Equal(new JournalEntry.Event(Journals.At(6), "end", "enough"), entries[^1]);
-        Assert.False(File.Exists(Capture + ".part"));
+        Assert.Equal([Capture], Directory.EnumerateFiles(_folder.Path));
     }
 
     [Fact]
@@ -49,6 +49,48 @@ public sealed class JournalCutTests : IDisposable
 
         Assert.Equal(new JournalEntry.Event(Journals.At(2), "end", "station-stopped"), Journals.Entries(Capture)[^1]);
         Assert.Equal(0.1, Assert.Single(JournalReplay.Read(Capture).Readings).Millimetres);
+    }
+
+    [Fact]
+    public void Cut_IntoAPackedFile_HoldsTheSame_AndAnybodyCanUnpackIt()
+    {
+        using var journal = new RollingJournal(_folder.File("pinion"), Journals.Header);
+        var live = new Journals.Live(journal);
+        live.Open(TimeSpan.Zero);
+        for (var tenth = 1; tenth <= 100; tenth++)
+        {
+            live.Receive(Journals.At(tenth * 0.1), [0x1F, 0x8B, .. Encoding.ASCII.GetBytes($"\n+0.{tenth:D3}\r\n")]);
+        }
+
+        var packed = Capture + ".gz";
+        Cut(journal, Journals.At(5), Journals.At(6), "enough");
+        Cut(journal, Journals.At(5), Journals.At(6), "enough", packed);
+
+        Assert.Equal([Capture, packed], Directory.EnumerateFiles(_folder.Path).Order(StringComparer.Ordinal));
+        Assert.Equal(JournalReplay.Read(Capture).Readings, JournalReplay.Read(packed).Readings);
+        Assert.Equal(Journals.Entries(Capture).Select(Journals.Said), Journals.Entries(packed).Select(Journals.Said));
+        Assert.Equal(File.ReadAllText(Capture), Unpacked(packed));
+        Assert.True(new FileInfo(packed).Length < new FileInfo(Capture).Length / 3);
+    }
+
+    [Fact]
+    public void PackedJournal_ThatIsDamaged_SaysSo()
+    {
+        using var journal = new RollingJournal(_folder.File("pinion"), Journals.Header);
+        journal.Append(1, string.Concat(Enumerable.Range(0, 500).Select(i => $"+0.{i:D3}\n")));
+        Cut(journal, TimeSpan.Zero, TimeSpan.MaxValue, "enough", Capture + ".gz");
+        var bytes = File.ReadAllBytes(Capture + ".gz");
+        bytes.AsSpan(200, 40).Fill(0xFF);
+        File.WriteAllBytes(Capture + ".gz", bytes);
+
+        Assert.Contains("is damaged and cannot be unpacked", Assert.Throws<JournalException>(() => JournalReplay.Read(Capture + ".gz")).Message, StringComparison.Ordinal);
+    }
+
+    // The system's own gzip is what opens such a file in ten years.
+    private static string Unpacked(string path)
+    {
+        using var gzip = System.Diagnostics.Process.Start(new System.Diagnostics.ProcessStartInfo("gzip", ["-dc", path]) { RedirectStandardOutput = true })!;
+        return gzip.StandardOutput.ReadToEnd();
     }
 
     // The gauge was silent for longer than the lead-in: its first reading is the capture's first and must not be passed over.
@@ -194,14 +236,14 @@ public sealed class JournalCutTests : IDisposable
             },
             iter: 300, threads: 1);
 
-    private void Cut(RollingJournal journal, TimeSpan from, TimeSpan to, string ending) => Write(journal.Segments(), from, to, ending);
+    private void Cut(RollingJournal journal, TimeSpan from, TimeSpan to, string ending, string? into = null) => Write(journal.Segments(), from, to, ending, into);
 
-    private void Write(IReadOnlyList<string> segments, TimeSpan from, TimeSpan to, string ending) => new JournalCut
+    private void Write(IReadOnlyList<string> segments, TimeSpan from, TimeSpan to, string ending, string? into = null) => new JournalCut
     {
         Segments = segments,
         From = from,
         To = to,
         Ending = ending,
         Header = Journals.Header with { Capture = "c", Job = "2026-0001", Point = "pinion-runout" },
-    }.WriteTo(Capture);
+    }.WriteTo(into ?? Capture);
 }

@@ -16,7 +16,7 @@ internal static class Journals
         Gauge = "pinion",
         Port = "/dev/ttyUSB0",
         Profile = "bench",
-        ProfileText = "title = \"Bench\"\n# µ and \"quotes\"\r\n\t[frame]\nunit = \"mm\"\n",
+        ProfileText = "title = \"Bench\"\n# µ and \"quotes\"\r\n\t[value]\nunit = \"mm\"\n",
         Zero = new DateTimeOffset(2026, 3, 14, 9, 26, 53, TimeSpan.Zero),
     };
 

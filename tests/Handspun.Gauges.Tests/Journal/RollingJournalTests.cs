@@ -30,6 +30,26 @@ public sealed class RollingJournalTests : IDisposable
         });
     }
 
+    // A file that does not say what a HID gauge's reports hold could not be decoded once the older ones are gone.
+    [Fact]
+    public void Journal_OfAHidGauge_SaysInEachFileWhatItsReportsHold()
+    {
+        using var journal = new RollingJournal(Pinion, Journals.Header);
+        journal.AppendEvent(Journals.At(0), JournalEntry.LinkOpened);
+        journal.AppendEvent(Journals.At(0), JournalEntry.ReportDescriptor, "0501");
+        journal.Append(1, "a");
+        journal.Append(400, "b");
+        journal.AppendEvent(Journals.At(500), JournalEntry.LinkOpened);
+        journal.Append(800, "c");
+
+        var files = journal.Segments().Select(Journals.Entries).ToList();
+        Assert.Equal(3, files.Count);
+        Assert.Equal(
+            [[true, true, false], [true, false, false], [false]],
+            files.Select(file => file.Select(entry => entry is JournalEntry.Event && entry.At < Journals.At(500)).ToArray()));
+        Assert.Equal(new JournalEntry.Event(Journals.At(400), JournalEntry.ReportDescriptor, "0501"), files[1][0]);
+    }
+
     [Fact]
     public void OldFiles_WhenNobodyHoldsThem_AreLetGo()
     {

@@ -33,12 +33,15 @@ internal sealed class PairedTerminals : IAsyncDisposable
 
     public async Task SendAsync(IEnumerable<byte[]> pieces)
     {
-        await using var gauge = new FileStream(Gauge, FileMode.Open, FileAccess.Write, FileShare.ReadWrite, bufferSize: 0);
+        await using var gauge = OpenGauge();
         foreach (var piece in pieces)
         {
             await gauge.WriteAsync(piece);
         }
     }
+
+    /// <summary>The gauge's end, to write to.</summary>
+    public FileStream OpenGauge(FileAccess access = FileAccess.Write) => new(Gauge, FileMode.Open, access, FileShare.ReadWrite, bufferSize: 0);
 
     /// <summary>Pulls the cable: both terminals are gone.</summary>
     public async Task UnplugAsync()

@@ -19,12 +19,12 @@ internal sealed class ListeningBench : IAsyncDisposable
     private readonly CancellationTokenSource _stopping = new();
     private Task _running = Task.CompletedTask;
 
-    private ListeningBench()
+    private ListeningBench(string more)
     {
         Clock = new GaugeClock(Time);
         Opener = new ScriptedOpener(Clock);
-        var setup = Setup("pinion");
-        Journal = new RollingJournal(JournalFolder, Journals.Header with { Zero = Clock.StartedAt });
+        var setup = Setup("pinion", more);
+        Journal = new RollingJournal(JournalFolder, Journals.Header with { Zero = Clock.StartedAt, ProfileText = setup.Profile.Text });
         Listener = new GaugeListener(setup, Opener, Journal, Clock, Feed, Time, NullLogger.Instance);
     }
 
@@ -44,12 +44,15 @@ internal sealed class ListeningBench : IAsyncDisposable
 
     public GaugeState State => Listener.State;
 
-    public static GaugeSetup Setup(string name) => new(
+    public static GaugeSetup Setup(string name) => Setup(name, "");
+
+    private static GaugeSetup Setup(string name, string more) => new(
         GaugeName.Parse(name),
-        ProfileReader.Read("bench", Journals.Header.ProfileText),
+        ProfileReader.Read("bench", Journals.Header.ProfileText + more),
         new GaugePort.Serial("/dev/ttyTEST"));
 
-    public static ListeningBench Make() => new();
+    /// <summary>A bench whose gauge has the usual profile, and sections of its own after that.</summary>
+    public static ListeningBench Make(string more = "") => new(more);
 
     public void Start() => _running = Listener.RunAsync(_stopping.Token);
 

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.IO.Pipelines;
 using System.Text;
 using Handspun.Gauges.Links;
+using Handspun.Gauges.Profiles;
 using Handspun.Gauges.Readings;
 
 namespace Handspun.Gauges.Tests.Listening;
@@ -45,6 +46,27 @@ internal sealed class ScriptedLink : IGaugeLink
 
     public bool Disposed { get; private set; }
 
+    /// <summary>What was sent to the gauge, one send an item.</summary>
+    public ConcurrentQueue<string> Sent { get; } = new();
+
+    /// <summary>What a send ends with; null for nothing.</summary>
+    public Exception? SendingFails { get; set; }
+
+    /// <summary>Makes a pulse on the line that is watched; null while none is.</summary>
+    public Action<string>? Pulse { get; private set; }
+
+    public ValueTask SendAsync(ReadOnlyMemory<byte> bytes, CancellationToken cancellationToken)
+    {
+        Sent.Enqueue(Encoding.Latin1.GetString(bytes.Span));
+        return SendingFails is { } failure ? ValueTask.FromException(failure) : ValueTask.CompletedTask;
+    }
+
+    public IDisposable? WatchPulses(IndexSettings index, Action<string> pulse)
+    {
+        Pulse = pulse;
+        return new Watched(this);
+    }
+
     public async Task SendAsync(string text) => await _pipe.Writer.WriteAsync(Encoding.Latin1.GetBytes(text));
 
     /// <summary>Ends the link, as a driver does: with an exception or without one.</summary>
@@ -54,5 +76,10 @@ internal sealed class ScriptedLink : IGaugeLink
     {
         Disposed = true;
         return ValueTask.CompletedTask;
+    }
+
+    private sealed class Watched(ScriptedLink link) : IDisposable
+    {
+        public void Dispose() => link.Pulse = null;
     }
 }

@@ -21,10 +21,12 @@ public class ProfileReaderTests
             rts = false
             [frame]
             kind = "text-line"
-            unit = "in"
-            longest_line = 20
-            inverted = true
+            longest = 20
             [value]
+            unit = "in"
+            inverted = true
+            scale = 0.5
+            travel_mm = 12.5
             resolution_mm = 0.0005
             error_limit_mm = 1
             """;
@@ -33,7 +35,8 @@ public class ProfileReaderTests
         Assert.Equal(("mine", "One line a value", toml), (profile.Name, profile.Title, profile.Text));
         Assert.Equal((4800, 7, Parity.Even, StopBits.Two), (profile.Link.Baud, profile.Link.DataBits, profile.Link.Parity, profile.Link.StopBits));
         Assert.Equal((true, false), (profile.Link.DataTerminalReady, profile.Link.RequestToSend));
-        Assert.Equal(new TextLineFormat { Unit = GaugeUnit.Inch, LongestLine = 20, Inverted = true }, profile.Frame);
+        Assert.Equal(20, Assert.IsType<TextLineFormat>(profile.Frame).Cut.Longest);
+        Assert.Equal(new ValueFormat { Unit = GaugeUnit.Inch, Inverted = true, Scale = 0.5, TravelMillimetres = 12.5 }, profile.Value);
         Assert.Equal((0.0005, 1.0), (profile.Accuracy.ResolutionMillimetres, profile.Accuracy.ErrorLimitMillimetres));
     }
 
@@ -45,7 +48,8 @@ public class ProfileReaderTests
         Assert.Equal("plain", profile.Title);
         Assert.Equal((9600, 8, Parity.None, StopBits.One), (profile.Link.Baud, profile.Link.DataBits, profile.Link.Parity, profile.Link.StopBits));
         Assert.Null(profile.Link.DataTerminalReady);
-        Assert.Equal(new TextLineFormat(), profile.Frame);
+        Assert.Equal(new FrameCut(), Assert.IsType<TextLineFormat>(profile.Frame).Cut);
+        Assert.Equal(new ValueFormat(), profile.Value);
         Assert.Equal(0, profile.Accuracy.ResolutionMillimetres);
     }
 
@@ -62,19 +66,21 @@ public class ProfileReaderTests
     [InlineData("[link]\ndata_bits = 9", "'link.data_bits'", "from 5 to 8")]
     [InlineData("[link]\nparity = \"some\"", "'link.parity'", "none, even, odd, mark, space")]
     [InlineData("[link]\nstop_bits = 3", "'link.stop_bits'", "1, 1.5, 2")]
+    [InlineData("[link]\nhandshake = \"some\"", "'link.handshake'", "none, rts-cts, xon-xoff, both")]
+    [InlineData("[link]\nhandshake = \"rts-cts\"\nrts = true", "'link.rts'", "leave it out")]
     [InlineData("[link]\ndtr = \"on\"", "'link.dtr'", "true or false")]
     [InlineData("[frame]\nkind = \"guess\"", "'frame.kind'", "text-line")]
-    [InlineData("[frame]\nunit = \"cm\"", "'frame.unit'", "mm, in")]
-    [InlineData("[frame]\nlongest_line = 4", "'frame.longest_line'", "from 8 to 256")]
-    [InlineData("[frame]\nlongest_line = 257", "'frame.longest_line'", "from 8 to 256")]
+    [InlineData("[value]\nunit = \"cm\"", "'value.unit'", "mm, in")]
+    [InlineData("[frame]\nlongest = 4", "'frame.longest'", "from 8 to 256")]
+    [InlineData("[frame]\nlongest = 257", "'frame.longest'", "from 8 to 256")]
     [InlineData("[value]\nresolution_mm = -1", "'value.resolution_mm'", "from 0 to 1")]
     [InlineData("[value]\nerror_limit_mm = nan", "'value.error_limit_mm'", "from 0 to 10")]
     [InlineData("title = 5", "'title'", "text in quotes")]
     [InlineData("title = \"\"", "'title'", "text in quotes")]
     [InlineData("link = 5", "'link'", "[link]")]
-    [InlineData("colour = 1", "'colour'", "frame, link, title, value")]
-    [InlineData("[link]\nspeed = 1", "'link.speed'", "baud, data_bits, dtr, parity, rts, stop_bits")]
-    [InlineData("[value]\nsteps = 1", "'value.steps'", "error_limit_mm, resolution_mm")]
+    [InlineData("colour = 1", "'colour'", "flags, frame, hid, index, link, request, title, value")]
+    [InlineData("[link]\nspeed = 1", "'link.speed'", "baud, data_bits, dtr, handshake, parity, rts, stop_bits")]
+    [InlineData("[value]\nsteps = 1", "'value.steps'", "error_limit_mm, inverted, resolution_mm")]
     public void Profile_WithAWrongKeyOrValue_NamesTheKeyAndWhatIsAllowed(string toml, string key, string allowed)
     {
         var problem = Assert.Single(Assert.Throws<ProfileException>(() => ProfileReader.Read("mine", toml)).Problems);
@@ -93,13 +99,13 @@ public class ProfileReaderTests
             baud = 1
             speed = 9600
             [frame]
-            unit = "cm"
+            longest = 2
             [value]
             resolution_mm = 7
             """));
 
         Assert.Equal(
-            ["frame.unit", "link.baud", "link.speed", "value.resolution_mm", "colour"],
+            ["frame.longest", "link.baud", "link.speed", "value.resolution_mm", "colour"],
             refused.Problems.Select(problem => problem.Split('\'')[3]).OrderBy(key => key == "colour").ThenBy(key => key, StringComparer.Ordinal));
         Assert.All(refused.Problems, problem => Assert.Contains(problem, refused.Message, StringComparison.Ordinal));
     }

@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
 using Handspun.Metrology.Runout;
 
 namespace Handspun.Metrology.Tests.Runout;
@@ -20,6 +22,27 @@ public class SamplingLossTests
         Assert.Equal(share, SamplingLoss.Of(readings), share * 1e-3);
         Assert.Equal(1 - least, SamplingLoss.Of(readings), share * 1e-3);
     }
+
+    // What the note says that a hand loses must be what the method works out.
+    [Fact]
+    public void Loss_InTheNoteOnChoosingAnIndicator_IsThis()
+    {
+        var rows = File.ReadLines(Path.Combine(HardwareNotes(), "choosing.md"))
+            .Where(line => line.StartsWith("| ", StringComparison.Ordinal) && char.IsAsciiDigit(line[2]))
+            .Select(line => line.Split('|', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)).ToList();
+        Assert.NotEmpty(rows);
+        foreach (var row in rows)
+        {
+            foreach (var (column, seconds) in new[] { (1, 1), (2, 2), (3, 4) })
+            {
+                var readings = double.Parse(row[0], CultureInfo.InvariantCulture) * seconds;
+                Assert.Equal(readings.ToString(CultureInfo.InvariantCulture), row[column]);
+                Assert.Equal(string.Create(CultureInfo.InvariantCulture, $"{100 * SamplingLoss.Of(readings):0.00} %"), row[column + 3]);
+            }
+        }
+    }
+
+    private static string HardwareNotes([CallerFilePath] string here = "") => Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "..", "hardware-notes");
 
     [Fact]
     public void Loss_OfThreeLobes_IsThatOfAThirdOfTheReadings() => Assert.Equal(SamplingLoss.Of(12), SamplingLoss.Of(36, lobes: 3));

@@ -1,14 +1,14 @@
-using System.Text;
 using Handspun.Simulation;
+using Handspun.Simulation.Speech;
 
 namespace Handspun.VirtualGauge.Shaft;
 
 /// <summary>A shaft that a hand turns when it is told to, and the indicator on it: what its display shows at each moment.</summary>
 /// <param name="shape">The shaft.</param>
 /// <param name="indicator">The indicator.</param>
-/// <param name="inch">Whether the indicator is set to inches.</param>
+/// <param name="speak">How it puts what it shows into bytes.</param>
 /// <param name="seed">The same seed gives the same noise and the same hands.</param>
-internal sealed class ShaftUnderIndicator(ShaftShape shape, Indicator indicator, bool inch, int seed)
+internal sealed class ShaftUnderIndicator(ShaftShape shape, Indicator indicator, Func<Shown, byte[]> speak, int seed)
 {
     private const double RestMillimetres = 0.85;   // where on its travel the plunger rests
 
@@ -19,6 +19,12 @@ internal sealed class ShaftUnderIndicator(ShaftShape shape, Indicator indicator,
     private double _turnsBefore;
     private HandMotion? _motion;
     private TimeSpan _motionFrom;
+
+    /// <summary>Whether the indicator is set to inches.</summary>
+    public bool Inch { get; set; }
+
+    /// <summary>Whether its battery is nearly empty.</summary>
+    public bool BatteryLow { get; set; }
 
     /// <summary>Whether the hand is still turning.</summary>
     public bool IsTurning(TimeSpan now) => _hand is not null && (now - _handFrom).TotalSeconds < _hand.Seconds;
@@ -40,12 +46,9 @@ internal sealed class ShaftUnderIndicator(ShaftShape shape, Indicator indicator,
         ? motion.MillimetresAt(Math.Min((now - _motionFrom).TotalSeconds, motion.Seconds))
         : RestMillimetres + shape.HeightAt(TurnsAt(now) * 360);
 
-    /// <summary>The line that the gauge sends now.</summary>
-    public byte[] LineAt(TimeSpan now)
-    {
-        var shown = indicator.Show(MillimetresAt(now), _noise);
-        return Encoding.ASCII.GetBytes(IndicatorLine.Of(shown, inch) + "\r\n");
-    }
+    /// <summary>The frame that the gauge sends now.</summary>
+    public byte[] FrameAt(TimeSpan now) =>
+        speak(new Shown(indicator.Show(MillimetresAt(now), _noise), Inch, BatteryLow));
 
     private double TurnsAt(TimeSpan now) => _turnsBefore + (_hand?.TurnsAt((now - _handFrom).TotalSeconds) ?? 0);
 }

@@ -1,0 +1,104 @@
+using System.Buffers;
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using Handspun.Analysis;
+using Handspun.Export;
+using Handspun.Gauges.Journal;
+using Handspun.Wire;
+
+namespace Handspun.Tests.Export;
+
+public sealed class CaptureExportTests : IDisposable
+{
+    private const string Profile = "[value]\nresolution_mm = 0.001\nerror_limit_mm = 0.003\n[index]\nsource = \"key\"\ndebounce_ms = 50\nturns = 2.5\n";
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("export-").FullName;
+
+    private string Journal => Path.Combine(_folder, "journal.jsonl");
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public void Csv_OfAJournal_IsReadAgain_AsTheJournalItselfIs()
+    {
+        Write();
+        var csv = Path.Combine(_folder, "capture.csv");
+        using (var into = new StreamWriter(csv))
+        {
+            CsvExport.Write(CaptureExport.Read(Journal), into);
+        }
+
+        var (fromCsv, fromJournal) = (CaptureFile.Read(csv), CaptureFile.Read(Journal));
+
+        Assert.Equal((fromJournal.Point, fromJournal.Gauge), (fromCsv.Point, fromCsv.Gauge));
+        Assert.Equal(fromJournal.Capture.Millimetres.ToArray(), fromCsv.Capture.Millimetres.ToArray());
+        Assert.Equal(fromJournal.Capture.TurnsPerIndex, fromCsv.Capture.TurnsPerIndex);
+        const double start = 10;   // the CSV counts from the capture's start, the journal from the station's
+        Assert.Equal(fromJournal.Capture.Seconds.ToArray().Select(t => Math.Round(t - start, 6)), fromCsv.Capture.Seconds.ToArray());
+        Assert.Equal([0.5, 1.25], fromCsv.Capture.IndexSeconds.ToArray());
+        Assert.Equal([0.75], fromCsv.Capture.MarkSeconds.ToArray());
+    }
+
+    [Fact]
+    public void Csv_HasItsRowsInTheOrderOfTime_AndSaysWhatItIsOf()
+    {
+        Write();
+        using var into = new StringWriter(CultureInfo.InvariantCulture);
+        CsvExport.Write(CaptureExport.Read(Journal), into);
+
+        var lines = into.ToString().Split('\n');
+        Assert.Equal("# gauge pinion, profile bench, started 2026-03-14T09:00:10.000000Z", lines[0]);
+        Assert.Equal(["# point = pinion-runout", "# unit = mm", "# resolution_mm = 0.001", "# error_limit_mm = 0.003", "# index_turns = 2.5", "time_s,channel,value"], lines[1..7]);
+        Assert.Equal(["0.000000,reading,0.01", "0.500000,reading,-0.02", "0.500000,index,1", "0.750000,mark,1", "1.000000,reading,0.03", "1.250000,index,1", "1.500000,reading,0.04", ""], lines[7..]);
+    }
+
+    [Fact]
+    public void Json_OfAJournal_HoldsTheSame()
+    {
+        Write();
+        var root = JsonDocument.Parse(JsonSerializer.Serialize(CaptureExport.Read(Journal), WireJson.Options)).RootElement;
+
+        Assert.Equal(("pinion", "bench", "c-1", "2026-0001", "pinion-runout", "enough"), (Text(root, "gauge"), Text(root, "profile"), Text(root, "capture"), Text(root, "job"), Text(root, "point"), Text(root, "ended")));
+        Assert.Equal([0, 0.5, 1, 1.5], Numbers(root.GetProperty("readings").GetProperty("time_s")));
+        Assert.Equal([0.01, -0.02, 0.03, 0.04], Numbers(root.GetProperty("readings").GetProperty("mm")));
+        Assert.Equal([0.5, 1.25], Numbers(root.GetProperty("index")));
+        Assert.Equal([0.75], Numbers(root.GetProperty("marks")));
+        Assert.Equal(2.5, root.GetProperty("index_turns").GetDouble());
+        Assert.Equal(1, root.GetProperty("unreadable").GetInt64());
+    }
+
+    private static string? Text(JsonElement root, string key) => root.GetProperty(key).GetString();
+
+    private static IEnumerable<double> Numbers(JsonElement list) => list.EnumerateArray().Select(item => item.GetDouble());
+
+    private void Write()
+    {
+        using var journal = JournalWriter.Create(Journal, new JournalHeader
+        {
+            Gauge = "pinion",
+            Port = "/dev/ttyUSB0",
+            Profile = "bench",
+            ProfileText = Profile,
+            Zero = new DateTimeOffset(2026, 3, 14, 9, 0, 0, TimeSpan.Zero),
+            From = TimeSpan.FromSeconds(10),
+            Capture = "c-1",
+            Job = "2026-0001",
+            Point = "pinion-runout",
+        });
+        journal.AppendEvent(TimeSpan.FromSeconds(9), JournalEntry.LinkOpened);
+        Say(journal, 9.5, "+0.5\n");
+        Say(journal, 10, "+0.01\n");
+        journal.AppendEvent(TimeSpan.FromSeconds(10.5), JournalEntry.Index, "key");
+        Say(journal, 10.5, "-0.02\n");
+        journal.AppendEvent(TimeSpan.FromSeconds(10.52), JournalEntry.Index, "key");   // the key bounced
+        journal.AppendEvent(TimeSpan.FromSeconds(10.75), JournalEntry.Mark);
+        Say(journal, 11, "+0.03\nlow battery\n");
+        journal.AppendEvent(TimeSpan.FromSeconds(11.25), JournalEntry.Index, "key");
+        Say(journal, 11.5, "+0.04\n");
+        journal.AppendEvent(TimeSpan.FromSeconds(11.5), JournalEntry.CaptureEnded, "enough");
+    }
+
+    private static void Say(JournalWriter journal, double at, string text) =>
+        journal.Append(TimeSpan.FromSeconds(at), new ReadOnlySequence<byte>(Encoding.ASCII.GetBytes(text)));
+}
