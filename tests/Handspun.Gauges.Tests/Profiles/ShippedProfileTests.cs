@@ -6,6 +6,7 @@ using Handspun.Gauges.Decoding;
 using Handspun.Gauges.Profiles;
 using Handspun.Gauges.Readings;
 using Handspun.Gauges.Tests.Framing;
+using Handspun.Metrology.Tests;
 using Handspun.Simulation.Speech;
 
 namespace Handspun.Gauges.Tests.Profiles;
@@ -13,6 +14,8 @@ namespace Handspun.Gauges.Tests.Profiles;
 /// <summary>Every shipped profile reads what a gauge of its kind sends, at any cut, behind any noise. The simulated gauges share no code with the decoders.</summary>
 public class ShippedProfileTests
 {
+    private const int Cases = 200;
+
     private static readonly ProfileShelf Shelf = new(ProfileShelf.ShippedFolder);
     private static readonly Dictionary<string, GaugeProfile> Profiles = Shelf.Names.ToDictionary(name => name, Shelf.Find);
 
@@ -21,7 +24,7 @@ public class ShippedProfileTests
     [Theory]
     [MemberData(nameof(Spoken))]
     public void Profile_OfASpokenFrame_ReadsWhatWasShown(string name) => Gen.Select(Gen.Double[-9.5, 9.5], Gen.Bool, Gen.Bool, Gen.Int[1, 5])
-        .Sample((millimetres, inch, batteryLow, size) =>
+        .Each(Cases, (millimetres, inch, batteryLow, size) =>
         {
             inch &= name is not ("registers-float" or "text-exponent");   // they name no unit
             var bench = new Bench(Profiles[name]);
@@ -37,7 +40,7 @@ public class ShippedProfileTests
     [Theory]
     [MemberData(nameof(Spoken))]
     public void Profile_BehindNoise_FindsItsFeetWithinOneFrame(string name) => Gen.Select(Gen.Byte.Array[0, 300], Chunks.Sizes)
-        .Sample((noise, sizes) =>
+        .Each(Cases, (noise, sizes) =>
         {
             var bench = new Bench(Profiles[name]);
             bench.Decoder.LinkOpened(TimeSpan.Zero);
@@ -60,7 +63,7 @@ public class ShippedProfileTests
 
     [Theory]
     [MemberData(nameof(Spoken))]
-    public void Profile_OfDamagedFrames_NeverThrows_AndHoldsLittle(string name) => Damage(Profiles[name]).Sample(stream => Survives(name, stream));
+    public void Profile_OfDamagedFrames_NeverThrows_AndHoldsLittle(string name) => Damage(Profiles[name]).Each(Cases, stream => Survives(name, stream));
 
     // A frame whose bytes were changed must not pass for a reading where the frame carries a check.
     [Theory]
