@@ -3,7 +3,7 @@ namespace Handspun.Metrology.Fitting;
 /// <summary>Profile and angle fitted together: a short Fourier series in the angle, a smooth spline of time for the angle.</summary>
 /// <remarks>
 /// Damped Gauss-Newton on the weighted squares of the residuals plus a penalty on the second differences of the spline
-/// (uneven speed is allowed, jerks are not). The weight of the penalty follows from the data (Fellner and Schall), and
+/// (uneven speed is allowed, jolts are rare: see <see cref="HandBends"/>). The weight of the penalty follows from the data (Fellner and Schall), and
 /// readings far off the fit lose their weight (Tukey's biweight).
 /// </remarks>
 internal sealed class JointFit
@@ -12,6 +12,7 @@ internal sealed class JointFit
     private readonly FitGrid _grid;
     private readonly BorderedBand _matrix;
     private readonly IntervalSums _sums;
+    private readonly HandBends _bends;
     private readonly double[] _bandSide;
     private readonly double[] _edgeSide;
     private readonly double[] _bandStep;
@@ -31,6 +32,7 @@ internal sealed class JointFit
         var border = 1 + 2 * harmonics + driftOrder;
         var length = grid.Spline.Coefficients;
         _matrix = new BorderedBand(length, border);
+        _bends = new HandBends(length);
         (_sums, _edgeSide, _bandSide) = (new IntervalSums(border), new double[border], new double[length]);
         (_sines, _cosines) = (new double[grid.Seconds.Length], new double[grid.Seconds.Length]);
         (_bandStep, _edgeStep) = (new double[length], new double[border]);
@@ -120,7 +122,7 @@ internal sealed class JointFit
             SplineNormals.AddAnchor(_matrix, _bandSide, _grid.AnchorFirst[a], _grid.AnchorBasis.AsSpan(4 * a, 4), _grid.Anchors[a].Turns, _grid.Anchors[a].Doubt);
         }
 
-        SplineNormals.AddPenalty(_matrix, _bandSide, _spline, Smoothness);
+        SplineNormals.AddPenalty(_matrix, _bandSide, _spline, Smoothness, _bends.Shares);
         for (var q = 0; q < _matrix.BorderSize; q++)
         {
             _matrix.Corner[q * _matrix.BorderSize + q] = 1;
@@ -161,6 +163,7 @@ internal sealed class JointFit
         }
 
         (Sigma, Smoothness) = (other.Sigma, other.Smoothness);
+        _bends.StartFrom(other._bends);
     }
 
     /// <summary>Makes the angle stiff to begin with: second differences of the spline's coefficients are about this many turns.</summary>
@@ -238,7 +241,7 @@ internal sealed class JointFit
             objective += miss * miss;
         }
 
-        return objective + Smoothness * SplineNormals.SquaredBends(spline) + SquaredPriors(series);
+        return objective + Smoothness * _bends.Squares(spline) + SquaredPriors(series);
     }
 
     // Objective, matrix and right-hand side at a place; residuals too.
@@ -289,7 +292,7 @@ internal sealed class JointFit
             objective += miss * miss / (_grid.Anchors[a].Doubt * _grid.Anchors[a].Doubt);
         }
 
-        return objective + SplineNormals.AddPenalty(_matrix, _bandSide, spline, Smoothness) + AddPriors(series);
+        return objective + SplineNormals.AddPenalty(_matrix, _bandSide, spline, Smoothness, _bends.Shares) + AddPriors(series);
     }
 
     private double Miss(double[] spline, int anchor)
@@ -309,7 +312,8 @@ internal sealed class JointFit
         }
     }
 
-    // Weak knowledge that keeps the matrix whole: waves are no larger than the range, drift a few hundredths at most, and
+    // Weak knowledge that keeps the matrix whole: waves are no larger than the range and the later ones a part of it (common
+    // practice, no source: an off-centre shaft is rounder than it is centred), drift is a few hundredths at most, and
     // without an anchor the first reading is at zero.
     private double AddPriors(double[] series)
     {
@@ -341,7 +345,7 @@ internal sealed class JointFit
     private double PriorScale(int p)
     {
         var wave = (p + 1) / 2;
-        return wave > Harmonics ? DriftPrior : (_grid.Range + _grid.NoiseFloor) * (wave == 1 ? 0.5 : 0.3 / wave);
+        return wave > Harmonics ? DriftPrior : (_grid.Range + _grid.NoiseFloor) * (wave == 1 ? 0.5 : 0.15 / wave);
     }
 
     private void FitSeries()
@@ -359,10 +363,8 @@ internal sealed class JointFit
 
     private void Weigh(bool robust)
     {
-        var length = _spline.Length;
-        var inverse = _matrix.InverseBand();
-        var (bends, trace) = SplineNormals.Bends(_spline, inverse);
-        var bound = length - 2 - Smoothness * trace;   // bends that the readings decide
+        var bound = _bends.Count - Smoothness * _bends.Take(_spline, _matrix.InverseBand());   // bends that the readings decide
+        var bends = _bends.Squares(_spline);
         var smoothness = Smoothness;
         var used = 0.0;
         var squares = 0.0;
@@ -376,7 +378,7 @@ internal sealed class JointFit
         var free = Math.Max(used - _series.Length - 2 - bound, 0.2 * used + 1);
         var sigma = Math.Max(Math.Sqrt(squares / free), _grid.NoiseFloor);
         ReadingsPerFree = Math.Max(1, used / free);
-        Criterion = Evidence(bends, length);
+        Criterion = Evidence();
 
         // The rule approaches its end slowly, so it is let overshoot a little.
         var change = Math.Clamp(Math.Pow(bound / Math.Max(bends, 1e-12) / smoothness, 1.5), 0.1, 10);
@@ -384,11 +386,12 @@ internal sealed class JointFit
         Sigma = sigma;
         if (robust)
         {
+            _bends.Reweigh(Smoothness);
             Biweight.Set(Residuals, _grid.NoiseFloor, Weights);
         }
     }
 
-    private double Evidence(double bends, int length)
+    private double Evidence()
     {
         var (loss, count) = (0.0, 0.0);
         var limit = Biweight.Reach * Biweight.Reach / 3;
@@ -400,13 +403,13 @@ internal sealed class JointFit
             loss += _grid.Shares[i] * (rest > 0 ? limit * (1 - rest * rest * rest) : limit);
         }
 
-        var prior = (length - 2) * Math.Log(Smoothness);
+        var prior = 0.0;
         for (var p = 1; p < _series.Length; p++)
         {
             prior -= 2 * Math.Log(PriorScale(p));
         }
 
-        return 2 * count * Math.Log(Sigma) + loss + Smoothness * bends + _matrix.LogDeterminant - prior;
+        return 2 * count * Math.Log(Sigma) + loss + _bends.Cost(Smoothness) + _matrix.LogDeterminant - prior;
     }
 
     private static void Add(double[] at, double[] step, double[] sum)

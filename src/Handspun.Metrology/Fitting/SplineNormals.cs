@@ -18,53 +18,31 @@ internal static class SplineNormals
     }
 
     /// <summary>Adds the penalty on second differences of the coefficients, and gives what it costs.</summary>
-    public static double AddPenalty(BorderedBand matrix, double[] side, double[] spline, double smoothness)
+    /// <param name="matrix">The normal equations.</param>
+    /// <param name="side">Their right-hand side.</param>
+    /// <param name="spline">The coefficients.</param>
+    /// <param name="smoothness">Weight of all differences together.</param>
+    /// <param name="shares">What each difference has of it.</param>
+    public static double AddPenalty(BorderedBand matrix, double[] side, double[] spline, double smoothness, ReadOnlySpan<double> shares)
     {
         var sum = 0.0;
         for (var j = 0; j + 2 < spline.Length; j++)
         {
             var bend = spline[j] - 2 * spline[j + 1] + spline[j + 2];
-            sum += bend * bend;
-            side[j] -= smoothness * bend;
-            side[j + 1] += 2 * smoothness * bend;
-            side[j + 2] -= smoothness * bend;
+            var weight = smoothness * shares[j];
+            sum += weight * bend * bend;
+            side[j] -= weight * bend;
+            side[j + 1] += 2 * weight * bend;
+            side[j + 2] -= weight * bend;
             var band = matrix.Band.AsSpan(4 * j);
-            band[0] += smoothness;
-            band[1] -= 2 * smoothness;
-            band[2] += smoothness;
-            band[4] += 4 * smoothness;
-            band[5] -= 2 * smoothness;
-            band[8] += smoothness;
-        }
-
-        return smoothness * sum;
-    }
-
-    /// <summary>Sum of the squared second differences.</summary>
-    public static double SquaredBends(double[] spline)
-    {
-        var sum = 0.0;
-        for (var j = 0; j + 2 < spline.Length; j++)
-        {
-            var bend = spline[j] - 2 * spline[j + 1] + spline[j + 2];
-            sum += bend * bend;
+            band[0] += weight;
+            band[1] -= 2 * weight;
+            band[2] += weight;
+            band[4] += 4 * weight;
+            band[5] -= 2 * weight;
+            band[8] += weight;
         }
 
         return sum;
-    }
-
-    /// <summary>Sum of the squared second differences, and the sum of their variances as an inverse has it.</summary>
-    public static (double Squares, double Variances) Bends(double[] spline, double[] inverse)
-    {
-        var (bends, trace) = (0.0, 0.0);
-        for (var j = 0; j + 2 < spline.Length; j++)
-        {
-            var bend = spline[j] - 2 * spline[j + 1] + spline[j + 2];
-            bends += bend * bend;
-            trace += inverse[4 * j] + 4 * inverse[4 * j + 4] + inverse[4 * j + 8]
-                - 4 * inverse[4 * j + 1] - 4 * inverse[4 * j + 5] + 2 * inverse[4 * j + 2];
-        }
-
-        return (bends, trace);
     }
 }
