@@ -80,16 +80,17 @@ internal sealed class JointFit
     /// <summary>Covariance of <see cref="Series"/>, the angle's own doubt included; full square.</summary>
     /// <remarks>
     /// Where few readings are left over, noise and smoothness come from hardly more data than they are to judge;
-    /// the covariance is widened by the share that is left (found by simulation to be needed at slow gauges).
+    /// the covariance is widened by the share that is left (the power of 1.5 was found by simulation to be needed at slow gauges).
     /// </remarks>
     public double[] SeriesCovariance()
     {
         Assemble(_spline, _series);
         _matrix.TryFactor(0);
         var covariance = _matrix.InverseCorner();
+        var widening = Math.Pow(ReadingsPerFree, 1.5);
         for (var i = 0; i < covariance.Length; i++)
         {
-            covariance[i] *= ReadingsPerFree;
+            covariance[i] *= widening;
         }
 
         return covariance;
