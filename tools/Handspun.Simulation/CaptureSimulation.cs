@@ -14,6 +14,26 @@ public static class CaptureSimulation
     public static SimulatedCapture Run(
         ShaftShape shape, HandTurn turn, Indicator indicator, int seed, double leadInSeconds, double leadOutSeconds, AngleAid? aid = null)
     {
+        var capture = Run(shape.HeightAt, turn, indicator, seed, leadInSeconds, leadOutSeconds, aid);
+        var zero = capture.ZeroDegrees;
+        return capture with
+        {
+            TrueTirMillimetres = shape.TirMillimetres,
+            TrueHighSpotDegrees = shape.HighSpotDegrees - zero - 360 * Math.Floor((shape.HighSpotDegrees - zero) / 360),
+        };
+    }
+
+    /// <summary>One capture of anything that stands at a height for each angle of a shaft: a cam, say.</summary>
+    /// <param name="heightAt">The height in millimetres at an angle of the shaft that the hand turns and the aid tells, in degrees, whole turns counted.</param>
+    /// <param name="turn">The hand.</param>
+    /// <param name="indicator">The gauge.</param>
+    /// <param name="seed">The same seed gives the same capture.</param>
+    /// <param name="leadInSeconds">How long the shaft stands before the hand moves.</param>
+    /// <param name="leadOutSeconds">How long it stands after.</param>
+    /// <param name="aid">What else tells the angle; null for nothing.</param>
+    public static SimulatedCapture Run(
+        Func<double, double> heightAt, HandTurn turn, Indicator indicator, int seed, double leadInSeconds, double leadOutSeconds, AngleAid? aid = null)
+    {
         aid ??= AngleAid.None;
         var chance = new Random(seed);
         var start = chance.NextDouble();   // the shaft stands anywhere
@@ -33,7 +53,7 @@ public static class CaptureSimulation
             }
 
             var creep = indicator.DriftMicrometres / 1000 * time / length;
-            var shown = indicator.Show(level + creep + shape.HeightAt(360 * TurnsAt(time)), chance);
+            var shown = indicator.Show(level + creep + heightAt(360 * TurnsAt(time)), chance);
             times.Add(time);
             degrees.Add(360 * TurnsAt(time));
             readings.Add(readings.Count > 0 && stuck.Any(at => time >= at.From && time < at.To) ? readings[^1] : shown);
@@ -57,8 +77,7 @@ public static class CaptureSimulation
                 ? [.. degrees.Select(degree => 360.0 / aid.EncoderSteps * Math.Floor(degree / 360 * aid.EncoderSteps))]
                 : [],
             TrueDegrees = [.. degrees],
-            TrueTirMillimetres = shape.TirMillimetres,
-            TrueHighSpotDegrees = HighSpotFromReference(shape, aid, start),
+            ZeroDegrees = aid.TurnsPerIndex > 0 ? 360 * Math.Ceiling(start / aid.TurnsPerIndex) * aid.TurnsPerIndex : 0,
         };
     }
 
@@ -92,14 +111,6 @@ public static class CaptureSimulation
         }
 
         return [.. passings];
-    }
-
-    // With a pulse from another wheel, zero is where the shaft stood at the first pulse.
-    private static double HighSpotFromReference(ShaftShape shape, AngleAid aid, double start)
-    {
-        var zero = aid.TurnsPerIndex > 0 ? Math.Ceiling(start / aid.TurnsPerIndex) * aid.TurnsPerIndex : 0;
-        var fromZero = shape.HighSpotDegrees / 360 - zero;
-        return 360 * (fromZero - Math.Floor(fromZero));
     }
 
     private static double[] Stamp(List<double> times, Indicator indicator, Random chance)
