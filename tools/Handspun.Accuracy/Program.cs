@@ -1,6 +1,7 @@
 using System.Globalization;
 using Handspun.Accuracy;
 using Handspun.Accuracy.ByHand;
+using Handspun.Accuracy.Lift;
 
 // accuracy [captures a class] [seed] [part of a class's name]
 var captures = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : 60;
@@ -19,4 +20,12 @@ Console.WriteLine(PlainScore.Heading);
 foreach (var kind in EndPlayKinds.All.Concat(BoreKinds.All).Where(kind => kind.Name.Contains(only, StringComparison.Ordinal)))
 {
     Console.WriteLine(PlainScore.Of(kind, captures, seed).Line);
+}
+
+Console.WriteLine();
+Console.WriteLine("Lift: lengths in micrometres, angles in degrees of the crank, pulses a turn of the crank.");
+Console.WriteLine(LiftScore.Heading);
+foreach (var kind in LiftKinds.All.Where(kind => kind.Name.Contains(only, StringComparison.Ordinal)))
+{
+    Console.WriteLine(LiftScore.Of(kind, captures, seed).Line);
 }
