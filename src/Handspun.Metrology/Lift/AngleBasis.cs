@@ -12,7 +12,7 @@ internal sealed record AngleBasis(AngleTold Told, AngleShaft Shaft, double CamTu
 
     // A hand that speeds up or slows down between two angles that are told is off an even course by a share of the way that
     // grows with the way itself (found by simulation of hands).
-    private const double HandDoubt = 0.09;
+    private const double HandDoubt = 0.22;
 
     /// <summary>Whether the angle was told at so few places of the turn that the hand decides in between.</summary>
     public bool IsSeldom => PerCamTurn < SeldomPerCamTurn;
@@ -21,13 +21,11 @@ internal sealed record AngleBasis(AngleTold Told, AngleShaft Shaft, double CamTu
     public bool IsOnceATurn => PerCamTurn < OncePerCamTurn;
 
     /// <summary>Variance of an angle between two that are told, beside what the fit knows of; square turns of the cam.</summary>
-    public double HandVariance
+    /// <param name="unevenness">The spread of the hand's speed over its mean.</param>
+    public double HandVariance(double unevenness)
     {
-        get
-        {
-            var apart = 1 / Math.Max(1e-3, PerCamTurn);
-            return Math.Pow(HandDoubt * apart * Math.Min(1, 2 * apart), 2);
-        }
+        var apart = 1 / Math.Max(1e-3, PerCamTurn);
+        return Math.Pow(HandDoubt * unevenness * apart * Math.Min(1, 2 * apart), 2);
     }
 
     /// <summary>Variance of zero, square turns of the cam.</summary>

@@ -46,7 +46,7 @@ internal static class LiftAnswer
             };
         }
 
-        var (hand, zero) = (basis.HandVariance, basis.ZeroVariance);
+        var (hand, zero) = (basis.HandVariance(fit.Unevenness(trace.Seconds)), basis.ZeroVariance);
         var turn = Math.Floor(upper.Middle);
         return result with
         {

@@ -43,6 +43,22 @@ internal sealed class LiftFit
     /// <summary>Size of the last two waves, in millimetres: about what the series would ripple less if it went on.</summary>
     public double Ripple => Math.Sqrt(Series[^4..].Sum(wave => wave * wave));
 
+    /// <summary>How unevenly the hand turned: the spread of the speed over its mean.</summary>
+    /// <param name="seconds">Times of the readings.</param>
+    public double Unevenness(double[] seconds)
+    {
+        const int strides = 40;   // a turn or less each
+        var stride = Math.Max(1, seconds.Length / strides);
+        List<double> speeds = [];
+        for (var i = stride; i < seconds.Length; i += stride)
+        {
+            speeds.Add((Turns[i] - Turns[i - stride]) / Math.Max(1e-6, seconds[i] - seconds[i - stride]));
+        }
+
+        var mean = speeds.DefaultIfEmpty(0).Average();
+        return mean > 0 ? Math.Sqrt(speeds.Average(speed => (speed - mean) * (speed - mean))) / mean : 1;
+    }
+
     /// <summary>Whether every number came out finite.</summary>
     public bool IsFinite => double.IsFinite(Sigma) && double.IsFinite(TurnsSeen) && Series.All(double.IsFinite) && Covariance.All(double.IsFinite);
 

@@ -53,6 +53,12 @@ public static class LiftMethod
         var scale = shaft == AngleShaft.Crank ? 0.5 : 1;   // exact: one turn of the cam is two of the crank
         AngleAnchor[] anchors = [.. told.Anchors.Select(anchor => anchor with { Turns = anchor.Turns * scale, Doubt = anchor.Doubt * scale })];
         var basis = new AngleBasis(told, shaft, scale, settings.AngleOf == AngleShaft.NotSaid && seen == AngleShaft.NotSaid);
+        if (basis.IsOnceATurn && anchors[^1].Turns - anchors[0].Turns >= FewestCamTurns)
+        {
+            // Before the first and after the last of so few angles the shaft may as well have stood.
+            trace = LiftTrace.Between(trace, anchors[0].Seconds, anchors[^1].Seconds);
+        }
+
         var fit = LiftFit.Of(trace, anchors);
         if (!fit.IsFinite || fit.TurnsSeen < FewestCamTurns)
         {

@@ -25,4 +25,19 @@ internal static class LiftTrace
             Noise = noise,
         };
     }
+
+    /// <summary>The readings from one moment to another; what lies outside stays neither used nor left out.</summary>
+    public static Trace Between(Trace trace, double from, double to)
+    {
+        int[] within = [.. Enumerable.Range(0, trace.Seconds.Length).Where(i => trace.Seconds[i] >= from && trace.Seconds[i] <= to)];
+        return new Trace
+        {
+            Seconds = [.. within.Select(i => trace.Seconds[i])],
+            Millimetres = [.. within.Select(i => trace.Millimetres[i])],
+            Places = [.. within.Select(i => trace.Places[i])],
+            Rejected = trace.Rejected,
+            Resolution = trace.Resolution,
+            Noise = trace.Noise,
+        };
+    }
 }
