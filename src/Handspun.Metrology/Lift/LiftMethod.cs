@@ -21,7 +21,10 @@ public static class LiftMethod
         ArgumentNullException.ThrowIfNull(settings);
         LiftResult Without(LiftStatus status, string missing) => new()
         {
-            Status = status, Missing = missing, Readings = capture.Millimetres.Length, CheckingLift = settings.CheckingLift,
+            Status = status,
+            Missing = missing,
+            Readings = capture.Millimetres.Length,
+            CheckingLift = settings.CheckingLift,
         };
 
         if ((LiftSettingsCheck.Fault(settings) ?? CaptureCheck.Fault(capture)) is { } fault)

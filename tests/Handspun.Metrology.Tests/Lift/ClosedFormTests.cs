@@ -41,7 +41,7 @@ public class ClosedFormTests
         Assert.Equal(106, result.Centreline!.Value.Value.AtCrank().Degrees, 0.1);
         // Low on the harmonic flank the series rounds off the corner where the lobe leaves its base circle.
         Assert.Equal(crankDegrees, result.Duration!.Value.Value.AtCrank().Degrees, checkingLift < 1 ? 0.4 : 0.2);
-        Assert.InRange(Math.Abs(crankDegrees - result.Duration.Value.Value.AtCrank().Degrees), 0, Math.Max(checkingLift < 1 ? 0.2 : 0.05, result.Duration.Value.U95.AtCrank().Degrees));
+        Assert.InRange(Math.Abs(crankDegrees - result.Duration.Value.Value.AtCrank().Degrees), 0, Math.Max(checkingLift < 1 ? 0.3 : 0.12, result.Duration.Value.U95.AtCrank().Degrees));
     }
 
     [Fact]
