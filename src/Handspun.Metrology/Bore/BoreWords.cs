@@ -25,6 +25,7 @@ internal static class BoreWords
     {
         { Rocks: null } => values.Max() - values.Min() > 3 * found.Step ? NoTurn : NoMovement,
         { Passes.Count: < 2, LeftOut: 0 } => Once,
+        { Doubt: not > 0 } or { Bore: double.NaN } => Unsteady,
         _ when found.Passes.Count < 2 || found.LeftOut > found.Passes.Count || Scatters(found) => Unsteady,
         _ => null,
     };

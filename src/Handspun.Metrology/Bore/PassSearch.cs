@@ -32,7 +32,7 @@ internal sealed record PassSearch(
         double[] times = [.. places.Select(i => seconds[i])];
         double[] values = [.. places.Select(i => millimetres[i])];
         var rocks = Rocks.Find(values, noise, step);
-        if (rocks is null)
+        if (rocks is null || times[rocks.To - 1] <= times[rocks.From])
         {
             return new(null, knocks, step, double.NaN, double.NaN, [], 0);
         }
