@@ -1,4 +1,4 @@
-using System.Buffers.Binary;
+using Handspun.Gauges.Decoding.Binary;
 
 namespace Handspun.Gauges.Hid;
 
@@ -35,23 +35,8 @@ public readonly record struct FieldPlace(byte ReportId, int BitOffset, int BitSi
             return false;
         }
 
-        var bytes = report[(BitOffset / 8)..];
-        ulong bits = 0;
-        if (bytes.Length >= sizeof(ulong))
-        {
-            bits = BinaryPrimitives.ReadUInt64LittleEndian(bytes);
-        }
-        else
-        {
-            for (var i = bytes.Length - 1; i >= 0; i--)
-            {
-                bits = bits << 8 | bytes[i];
-            }
-        }
-
-        var above = 64 - BitSize;
-        bits = bits >> (BitOffset % 8) << above;
-        counts = IsSigned ? (long)bits >> above : (long)(bits >> above);
+        var raw = Bits.Field(report, BitOffset, BitSize, BitOrder.LowFirst);
+        counts = IsSigned ? Bits.Signed(raw, BitSize) : raw;
         return true;
     }
 }

@@ -1,3 +1,4 @@
+using System.Numerics;
 using Handspun.Gauges.Readings;
 
 namespace Handspun.Gauges.Hid;
@@ -41,22 +42,12 @@ public readonly record struct FieldScale
             return false;
         }
 
-        var common = (long)GreatestCommonDivisor((ulong)counts, (ulong)Math.Abs(span));
+        var common = (long)BigInteger.GreatestCommonDivisor(counts, span);
         (counts, span) = (counts / common, span / common);
         var offset = (double)((Int128)field.PhysicalMinimum * counts - (Int128)field.LogicalMinimum * span);
         var power = field.UnitExponent + tens;
         var up = Math.Pow(10, Math.Max(power, 0));
         scale = new(span * up, offset * up, counts * Math.Pow(10, Math.Max(-power, 0)), unit);
         return true;
-    }
-
-    private static ulong GreatestCommonDivisor(ulong a, ulong b)
-    {
-        while (b != 0)
-        {
-            (a, b) = (b, a % b);
-        }
-
-        return a;
     }
 }

@@ -43,8 +43,6 @@ public sealed record BitField
 /// <param name="flags">The bits by which the gauge says something of itself.</param>
 public sealed class BitFieldDecoding(BitField field, FlagBits flags) : IFrameDecoding
 {
-    private const int WholeBits = 32;
-
     private readonly int _shortest = field.Shortest;
 
     /// <inheritdoc/>
@@ -58,7 +56,7 @@ public sealed class BitFieldDecoding(BitField field, FlagBits flags) : IFrameDec
         var raw = Bits.Field(frame, field.From, field.Width, field.Order);
         double value = field.Sign switch
         {
-            SignRule.TwosComplement => (int)(raw << (WholeBits - field.Width)) >> (WholeBits - field.Width),
+            SignRule.TwosComplement => Bits.Signed(raw, field.Width),
             SignRule.Bit when Bits.At(frame, field.SignAt, field.Order) => -(double)raw,
             _ => raw,
         };

@@ -17,6 +17,7 @@ public enum BitOrder
 internal static class Bits
 {
     private const int ByteBits = 8;
+    private const int FieldBits = 32;
 
     /// <summary>One bit; false beyond the frame.</summary>
     public static bool At(ReadOnlySpan<byte> frame, int bit, BitOrder order)
@@ -39,4 +40,7 @@ internal static class Bits
         var shift = order == BitOrder.LowFirst ? from % ByteBits : (last + 1) * ByteBits - from - width;
         return (uint)(whole >> shift & (1UL << width) - 1);
     }
+
+    /// <summary>A field of 1 to 32 bits, taken as two's complement.</summary>
+    public static int Signed(uint field, int width) => (int)(field << (FieldBits - width)) >> (FieldBits - width);
 }
