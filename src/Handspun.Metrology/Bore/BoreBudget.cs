@@ -18,7 +18,7 @@ public readonly record struct BoreBudget(double Fit, double GaugeError, double S
     /// <summary>The parts for a fit.</summary>
     internal static BoreBudget For(double fit, double step, GaugeTraits gauge, BoreSetting? setting) => new(
         fit,
-        Math.Abs(gauge.ErrorLimit.Millimetres) / Math.Sqrt(3),
+        gauge.ErrorDoubt,
         setting is null ? 0 : Math.Sqrt(step * step / 12 + Math.Pow(setting.ShownU95.Millimetres / 2, 2)),
         setting is null ? 0 : Math.Abs(setting.SizeU95.Millimetres) / 2);
 }

@@ -1,5 +1,6 @@
 using Handspun.Metrology.Runout;
 using MathNet.Numerics.Distributions;
+using MathNet.Numerics.Statistics;
 
 namespace Handspun.Metrology.Bore;
 
@@ -75,7 +76,7 @@ internal sealed record PassSearch(
     {
         int[] passes = [.. Enumerable.Range(0, crosses.Length).Where(i => crosses[i])];
         var count = rocks.To - rocks.From;
-        var bore = Middle(passes.Select(pass => values[rocks.Bottoms[pass]]));
+        var bore = passes.Select(pass => values[rocks.Bottoms[pass]]).Median();
         var (pass, lean) = (new int[count], new double[count]);
         var (bottom, side, at) = (0, 1, 0);
         for (var i = 0; i < count; i++)
@@ -123,15 +124,9 @@ internal sealed record PassSearch(
         }
 
         double[] off = [.. Enumerable.Range(0, passes).Select(pass => fit.Unknowns[RockModel.Seat(pass)])];
-        var middle = Middle(off);
-        var scatter = 1.4826 * Middle(off.Select(value => Math.Abs(value - middle)));
+        var middle = off.Median();
+        var scatter = 1.4826 * off.Select(value => Math.Abs(value - middle)).Median();
         var worst = Enumerable.Range(0, passes).MaxBy(pass => Math.Abs(off[pass] - middle));
         return Math.Abs(off[worst] - middle) > Math.Max(6 * scatter, Math.Max(0.002, 0.5 * step)) ? worst : null;
-    }
-
-    private static double Middle(IEnumerable<double> values)
-    {
-        double[] sorted = [.. values.Order()];
-        return (sorted[(sorted.Length - 1) / 2] + sorted[sorted.Length / 2]) / 2;
     }
 }

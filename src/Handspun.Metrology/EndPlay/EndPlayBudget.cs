@@ -15,9 +15,6 @@ public readonly record struct EndPlayBudget(double Fit, double Resolution, doubl
         Length.FromMillimetres(2 * Math.Sqrt(Fit * Fit + Resolution * Resolution + GaugeError * GaugeError + Alignment * Alignment));
 
     /// <summary>The parts for an end play.</summary>
-    internal static EndPlayBudget For(double endPlay, double fit, double resolution, GaugeTraits gauge)
-    {
-        var lean = Math.Clamp(Math.Abs(gauge.PlungerLeanDegrees), 0, 45) * Math.PI / 180;
-        return new(fit, resolution, Math.Abs(gauge.ErrorLimit.Millimetres) / Math.Sqrt(3), endPlay * (1 - Math.Cos(lean)) / Math.Sqrt(3));
-    }
+    internal static EndPlayBudget For(double endPlay, double fit, double resolution, GaugeTraits gauge) =>
+        new(fit, resolution, gauge.ErrorDoubt, gauge.LeanDoubt(endPlay));
 }

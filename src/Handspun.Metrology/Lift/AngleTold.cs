@@ -13,8 +13,6 @@ internal sealed record AngleTold(AngleReference Reference, IReadOnlyList<AngleAn
     // A slot or a tooth is this true (from memory of what toothed discs and their sensors do): a fifth of a degree.
     private const double PulseDoubt = 0.2 / 360;
     private const double LongestBounceSeconds = 0.02;
-    // A call comes about a twentieth of a second early or late (from memory of reaction to a foreseen event).
-    private const double CallSeconds = 0.05;
 
     /// <summary>Angles told for each turn of the shaft.</summary>
     public double PerTurn => Anchors.Count < 2 ? 0 : (Anchors.Count - 1) / Math.Max(1e-9, Anchors[^1].Turns - Anchors[0].Turns);
@@ -109,14 +107,14 @@ internal sealed record AngleTold(AngleReference Reference, IReadOnlyList<AngleAn
 
     private static AngleTold OfMarks(RotationCapture capture)
     {
-        var anchors = Count(capture.MarkSeconds.Span, 1, LongestBounceSeconds, CallSeconds);
+        var anchors = Count(capture.MarkSeconds.Span, 1, LongestBounceSeconds, Runout.ZeroDoubt.CallSeconds);
         if (anchors.Count < 2)
         {
             return new(AngleReference.Mark, anchors, 0);
         }
 
         var speed = (anchors[^1].Turns - anchors[0].Turns) / Math.Max(1e-6, anchors[^1].Seconds - anchors[0].Seconds);
-        return new(AngleReference.Mark, [.. anchors.Select(anchor => anchor with { Doubt = CallSeconds * speed })], 0);
+        return new(AngleReference.Mark, [.. anchors.Select(anchor => anchor with { Doubt = Runout.ZeroDoubt.CallSeconds * speed })], 0);
     }
 
     private static List<AngleAnchor> Count(ReadOnlySpan<double> seconds, double turnsApart, double bounce, double doubt)

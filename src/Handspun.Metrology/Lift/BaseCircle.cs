@@ -83,17 +83,5 @@ internal sealed record BaseCircle(double[] Series, double[] Covariance, double R
 
     private static double Dot(double[] row, double[] series) => row[0] * series[0] + row[1] * series[1] + row[2] * series[2];
 
-    private static double Variance(double[] row, double[] covariance)
-    {
-        var sum = 0.0;
-        for (var p = 0; p < 3; p++)
-        {
-            for (var q = 0; q < 3; q++)
-            {
-                sum += row[p] * covariance[3 * p + q] * row[q];
-            }
-        }
-
-        return sum;
-    }
+    private static double Variance(double[] row, double[] covariance) => Propagation.Covariance(row, covariance, row);
 }

@@ -31,7 +31,7 @@ internal static class LiftAnswer
             BaseCircleRunout = Of(circle.Runout, Budget(circle.Runout, circle.RunoutDoubt, circle.Sigma, trace, gauge).Expanded.Millimetres / 2),
             AngleDegrees = Angles(capture, trace, fit),
             CurveMillimetres = [.. Enumerable.Range(0, 360).Select(degree => fit.At(degree / 360.0).Height - circle.At(degree / 360.0).Height)],
-            Rejected = Rejected(trace, fit),
+            Rejected = trace.LeftOutBy(fit.Weights),
         };
         result = result with { ValveLift = ValveLift(result.LobeLift!.Value, settings) };
         var gaugeDoubt = Budget(0, Math.Sqrt(circle.At(highest).Variance), circle.Sigma, trace, gauge).Expanded.Millimetres / 2;
@@ -110,11 +110,4 @@ internal static class LiftAnswer
 
         return angles;
     }
-
-    private static List<RejectedReading> Rejected(Trace trace, LiftFit fit) =>
-    [
-        .. trace.Rejected
-            .Concat(Enumerable.Range(0, fit.Weights.Length).Where(i => fit.Weights[i] == 0).Select(i => new RejectedReading(trace.Places[i], RejectionReason.Knock)))
-            .OrderBy(left => left.Reading),
-    ];
 }

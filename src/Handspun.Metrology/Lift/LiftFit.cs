@@ -107,21 +107,7 @@ internal sealed class LiftFit
     }
 
     /// <summary>The covariance of two heights of the series, at angles in turns; square millimetres.</summary>
-    public double CovarianceAt(double one, double other)
-    {
-        var size = Series.Length;
-        var (left, right) = (Row(one), Row(other));
-        var sum = 0.0;
-        for (var p = 0; p < size; p++)
-        {
-            for (var q = 0; q < size; q++)
-            {
-                sum += left[p] * Covariance[p * size + q] * right[q];
-            }
-        }
-
-        return sum;
-    }
+    public double CovarianceAt(double one, double other) => Propagation.Covariance(Row(one), Covariance, Row(other));
 
     private double[] Row(double turns)
     {

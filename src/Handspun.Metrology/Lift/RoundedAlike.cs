@@ -1,3 +1,5 @@
+using Handspun.Metrology.Runout;
+
 namespace Handspun.Metrology.Lift;
 
 /// <summary>Readings that tell less than their number, because the gauge rounds all of them the same way.</summary>
@@ -7,8 +9,8 @@ internal static class RoundedAlike
 
     /// <summary>How many times larger the variance of a fit to such readings is; 1 or more.</summary>
     /// <remarks>
-    /// At rest every reading is rounded alike, turn after turn, where noise does not shake it over the step. What noise leaves of
-    /// a rounding falls as exp(−2π²(noise/step)²) (the theory of dither), and all readings together then tell no more than a few.
+    /// At rest every reading is rounded alike, turn after turn, where noise does not shake it over the step, and all readings
+    /// together then tell no more than a few.
     /// </remarks>
     /// <param name="millimetres">The readings, in order; at least two.</param>
     /// <param name="sigma">Their scatter about the fit, above 0.</param>
@@ -27,7 +29,7 @@ internal static class RoundedAlike
             squares += (millimetres[i] - millimetres[i - 1]) * (millimetres[i] - millimetres[i - 1]) / 2;
         }
 
-        var noise = Math.Max(0, squares / (millimetres.Length - 1) - rounding) / (resolution * resolution);
-        return 1 + Math.Exp(-2 * Math.PI * Math.PI * noise) * millimetres.Length / FewTellAsMuch * rounding / (sigma * sigma);
+        var left = ReadingNoise.RoundingLeft(squares / (millimetres.Length - 1), resolution);
+        return 1 + left * millimetres.Length / FewTellAsMuch * rounding / (sigma * sigma);
     }
 }

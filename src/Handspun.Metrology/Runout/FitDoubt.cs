@@ -1,3 +1,5 @@
+using Handspun.Metrology.Fitting;
+
 namespace Handspun.Metrology.Runout;
 
 /// <summary>Standard uncertainties that follow from a fit's covariance.</summary>
@@ -23,17 +25,6 @@ internal readonly record struct FitDoubt(double Runout, double HighTurns)
         return new(Propagate(fit, movement), angle);
     }
 
-    private static double Propagate(ProfileFit fit, double[] gradient)
-    {
-        var variance = 0.0;
-        for (var p = 0; p < gradient.Length; p++)
-        {
-            for (var q = 0; q < gradient.Length; q++)
-            {
-                variance += gradient[p] * fit.Covariance[p * gradient.Length + q] * gradient[q];
-            }
-        }
-
-        return Math.Sqrt(Math.Max(0, variance));
-    }
+    private static double Propagate(ProfileFit fit, double[] gradient) =>
+        Math.Sqrt(Math.Max(0, Propagation.Covariance(gradient, fit.Covariance, gradient)));
 }

@@ -33,24 +33,51 @@ internal static class RhythmDoubt
     // How far the hand runs ahead and behind in step with the turn, in turns: the once-a-turn part of the speed's logarithm, over 2π.
     private static double Rhythm(double[] seconds, double[] turns)
     {
-        var steps = Enumerable.Range(1, turns.Length - 1)
-            .Select(i => (Turn: (turns[i] + turns[i - 1]) / 2, Share: turns[i] - turns[i - 1], Seconds: seconds[i] - seconds[i - 1]))
-            .Where(step => step is { Share: > 0, Seconds: > 0 })
-            .Select(step => (step.Turn, step.Share, Log: Math.Log(step.Share / step.Seconds)))
-            .ToList();
-        var all = steps.Sum(step => step.Share);
+        var logs = new double[turns.Length];
+        var (all, middle, level) = (0.0, 0.0, 0.0);
+        for (var i = 1; i < turns.Length; i++)
+        {
+            var (share, lasted) = (Share(i), seconds[i] - seconds[i - 1]);
+            logs[i] = share > 0 && lasted > 0 ? Math.Log(share / lasted) : double.NaN;
+            if (Counts(i))
+            {
+                (all, middle, level) = (all + share, middle + share * Turn(i), level + share * logs[i]);
+            }
+        }
+
         if (all <= 0)
         {
             return 0;
         }
 
-        double Mean(Func<(double Turn, double Share, double Log), double> of) => steps.Sum(step => step.Share * of(step)) / all;
-        var (middle, level) = (Mean(step => step.Turn), Mean(step => step.Log));
-        var width = Mean(step => Math.Pow(step.Turn - middle, 2));
-        var slope = width > 0 ? Mean(step => (step.Turn - middle) * (step.Log - level)) / width : 0;
-        double Left((double Turn, double Share, double Log) step) => step.Log - level - slope * (step.Turn - middle);
-        var cosine = 2 * Mean(step => Left(step) * Math.Cos(2 * Math.PI * step.Turn));
-        var sine = 2 * Mean(step => Left(step) * Math.Sin(2 * Math.PI * step.Turn));
-        return Math.Sqrt(cosine * cosine + sine * sine) / (2 * Math.PI);
+        (middle, level) = (middle / all, level / all);
+        var (width, lean) = (0.0, 0.0);
+        for (var i = 1; i < turns.Length; i++)
+        {
+            if (Counts(i))
+            {
+                var off = Turn(i) - middle;
+                (width, lean) = (width + Share(i) * off * off, lean + Share(i) * off * (logs[i] - level));
+            }
+        }
+
+        var slope = width > 0 ? lean / width : 0;
+        var (cosine, sine) = (0.0, 0.0);
+        for (var i = 1; i < turns.Length; i++)
+        {
+            if (Counts(i))
+            {
+                var left = Share(i) * (logs[i] - level - slope * (Turn(i) - middle));
+                var (s, c) = Math.SinCos(2 * Math.PI * Turn(i));
+                (cosine, sine) = (cosine + left * c, sine + left * s);
+            }
+        }
+
+        return 2 * Math.Sqrt(cosine * cosine + sine * sine) / all / (2 * Math.PI);
+
+        // A step between two readings: how far it goes, where its middle is, and whether the shaft went on in it.
+        double Share(int i) => turns[i] - turns[i - 1];
+        double Turn(int i) => (turns[i] + turns[i - 1]) / 2;
+        bool Counts(int i) => !double.IsNaN(logs[i]);
     }
 }

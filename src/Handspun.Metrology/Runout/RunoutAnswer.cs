@@ -47,12 +47,6 @@ internal static class RunoutAnswer
         var extremes = ProfileExtremes.Of(fit.Series, fit.Harmonics);
         LocalFault[] faults = [.. found.Select(one => one.From(zero)).OrderBy(fault => fault.At.Degrees)];
         var byTurn = TurnByTurn.Runouts(trace, fit, Math.Max(0.2 * trace.Resolution, 1e-6));
-        var rejected = trace.Rejected
-            .Concat(Enumerable.Range(0, fit.Weights.Length)
-                .Where(i => fit.Weights[i] == 0)
-                .Select(i => new RejectedReading(trace.Places[i], RejectionReason.Knock)))
-            .OrderBy(left => left.Reading)
-            .ToList();
         var doubt = FitDoubt.Of(fit, extremes);
         var widening = LeftOut.Widening(fit.Weights);
         var budget = RunoutBudget.For(extremes.Movement, doubt.Runout * widening, fit.Sigma, trace.Resolution, gauge);
@@ -82,7 +76,7 @@ internal static class RunoutAnswer
             TirByTurnMillimetres = byTurn,
             Faults = faults,
             TirWithFaults = Length.FromMillimetres(WithFaults(profile, extremes, faults, zero)),
-            Rejected = rejected,
+            Rejected = trace.LeftOutBy(fit.Weights),
             Warnings = Warnings(settings, trace, fit, reference, extremes.Movement, budget, byTurn, faults),
         };
     }

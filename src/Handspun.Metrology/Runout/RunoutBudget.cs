@@ -10,20 +10,12 @@ namespace Handspun.Metrology.Runout;
 internal readonly record struct RunoutBudget(double Fit, double Resolution, double GaugeError, double Alignment)
 {
     /// <summary>The parts put together for a runout.</summary>
-    public static RunoutBudget For(double tir, double fit, double scatter, double resolution, GaugeTraits gauge)
-    {
-        var lean = Math.Clamp(Math.Abs(gauge.PlungerLeanDegrees), 0, 45) * Math.PI / 180;
-        return new(
-            fit,
-            resolution / Math.Sqrt(12) * NotEvenedOut(scatter, resolution),
-            Math.Abs(gauge.ErrorLimit.Millimetres) / Math.Sqrt(3),
-            tir * (1 - Math.Cos(lean)) / Math.Sqrt(3));
-    }
+    public static RunoutBudget For(double tir, double fit, double scatter, double resolution, GaugeTraits gauge) =>
+        new(fit, resolution / Math.Sqrt(12) * NotEvenedOut(scatter, resolution), gauge.ErrorDoubt, gauge.LeanDoubt(tir));
 
     // The rounding of each reading is in the scatter about the fit already, and so is averaged with it, where noise before
-    // the rounding makes one reading's rounding tell nothing of the next one's. What noise leaves of the rounding's mean
-    // falls as exp(−2π²(noise/step)²) (the theory of dither); at the high and the low spot, where the readings dwell, a part
-    // of it may be left even so.
+    // the rounding makes one reading's rounding tell nothing of the next one's; at the high and the low spot, where the
+    // readings dwell, a part of it may be left even so.
     private static double NotEvenedOut(double scatter, double resolution)
     {
         if (resolution <= 0)
@@ -32,8 +24,7 @@ internal readonly record struct RunoutBudget(double Fit, double Resolution, doub
         }
 
         const double least = 0.3;
-        var noise = Math.Max(0, scatter * scatter - resolution * resolution / 12) / (resolution * resolution);
-        return Math.Max(least, Math.Exp(-2 * Math.PI * Math.PI * noise));
+        return Math.Max(least, ReadingNoise.RoundingLeft(scatter * scatter, resolution));
     }
 
     /// <summary>All parts together, expanded with k = 2.</summary>

@@ -27,6 +27,9 @@ internal sealed class Trace
     /// <summary>How far along the trace a reading is: −1 at the first, 1 at the last.</summary>
     public double Course(int reading) => CourseAt(Seconds[reading]);
 
+    /// <summary>How far along the trace each reading is.</summary>
+    public double[] Courses() => Array.ConvertAll(Seconds, CourseAt);
+
     /// <summary>How far along the trace a moment is: −1 at the first reading, 1 at the last, and no further.</summary>
     public double CourseAt(double seconds)
     {
@@ -83,6 +86,15 @@ internal sealed class Trace
             Noise = noise,
         };
     }
+
+    /// <summary>All readings that were left out, in order: those that the trace never had, and those to which a fit gave no weight.</summary>
+    /// <param name="weights">The fit's weight of each reading of the trace.</param>
+    public List<RejectedReading> LeftOutBy(double[] weights) =>
+    [
+        .. Rejected
+            .Concat(Enumerable.Range(0, weights.Length).Where(i => weights[i] == 0).Select(i => new RejectedReading(Places[i], RejectionReason.Knock)))
+            .OrderBy(left => left.Reading),
+    ];
 
     /// <summary>The trace without the readings of a local fault.</summary>
     /// <param name="isFault">Whether a reading at a place of the capture belongs to it.</param>

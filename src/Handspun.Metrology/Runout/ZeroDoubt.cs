@@ -3,8 +3,9 @@ namespace Handspun.Metrology.Runout;
 /// <summary>How well it is known where zero degrees is, and whether it is at the same place of the shaft in the next capture.</summary>
 internal static class ZeroDoubt
 {
-    // From memory, no source: how far apart a person's calls of something that passes lie, as a standard deviation.
-    private const double CallSeconds = 0.05;
+    /// <summary>From memory, no source: how far apart a person's calls of something that passes lie, as a standard deviation.</summary>
+    public const double CallSeconds = 0.05;
+
     private const double LookSeconds = 0.1;
 
     /// <summary>Whether zero is where it was in an earlier capture: not at the first reading, and not at a pulse that comes at another place each time.</summary>

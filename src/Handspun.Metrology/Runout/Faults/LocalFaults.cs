@@ -1,4 +1,5 @@
 using Handspun.Metrology.Quantities;
+using MathNet.Numerics.Statistics;
 
 namespace Handspun.Metrology.Runout.Faults;
 
@@ -88,8 +89,7 @@ internal static class LocalFaults
         }
 
         double[] heights = [.. seen.Select(turn => turn.Max(i => sign * residuals[i]))];
-        var mean = heights.Average();
-        var spread = Math.Sqrt(heights.Sum(height => (height - mean) * (height - mean)) / (heights.Length - 1));
+        var (mean, spread) = heights.MeanStandardDeviation();
         var width = 360 * (to - from);
         return new(
             first + from,

@@ -21,7 +21,7 @@ internal static class EncoderSearch
             return new(null, Math.Max(0, seen));
         }
 
-        double[] course = [.. Enumerable.Range(0, turns.Length).Select(trace.Course)];
+        var course = trace.Courses();
         var floor = Math.Max(0.2 * trace.Resolution, 1e-6);
         var most = (int)Math.Clamp(turns.Length / seen / 3, 1, MostHarmonics);
         KnownAngleFit? best = null;

@@ -9,8 +9,7 @@ internal static class RobustWeights
     public static (double[] Residuals, double[] Weights) Of(Trace trace, double[] turns, double[] series, int harmonics, double floor)
     {
         var residuals = new double[turns.Length];
-        double[] course = [.. Enumerable.Range(0, turns.Length).Select(trace.Course)];
-        FourierRow.Heights(turns, course, harmonics, series, residuals);
+        FourierRow.Heights(turns, trace.Courses(), harmonics, series, residuals);
         for (var i = 0; i < residuals.Length; i++)
         {
             residuals[i] = trace.Millimetres[i] - residuals[i];
