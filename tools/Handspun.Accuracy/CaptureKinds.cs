@@ -43,28 +43,25 @@ internal static class CaptureKinds
         HandHabits? habits = null,
         (double WidthDegrees, double Millimetres)? fault = null) => new(name, seed =>
     {
-        var chance = new Random(unchecked((int)(2654435761 * (uint)seed)));   // seeds side by side would draw much alike
-        double Between(double low, double high) => low + (high - low) * chance.NextDouble();
-        double Spread(double low, double high) => low * Math.Pow(high / low, chance.NextDouble());
-
+        var chance = Draws.Of(seed);
         var (lowest, highest) = tir ?? (0.02, 0.4);
         var (slowest, fastest) = rate ?? (20, 100);
         double[] steps = [0.001, 0.001, 0.00127, 0.00254];
-        var shape = ShaftShape.WithTir(Spread(lowest, highest), chance.Next(), 1 + chance.Next(4));
+        var shape = ShaftShape.WithTir(chance.Spread(lowest, highest), chance.Next(), 1 + chance.Next(4));
         if (fault is { } narrow)
         {
-            shape = shape.With(new ShaftFault(Between(0, 360), narrow.WidthDegrees, narrow.Millimetres));
+            shape = shape.With(new ShaftFault(chance.Between(0, 360), narrow.WidthDegrees, narrow.Millimetres));
         }
 
         var turn = HandTurn.Create(
-            chance.Next(), Between(2.3, 8), Between(0.25, 0.8), habits ?? new HandHabits { Unevenness = Between(0.2, 0.7) });
+            chance.Next(), chance.Between(2.3, 8), chance.Between(0.25, 0.8), habits ?? new HandHabits { Unevenness = chance.Between(0.2, 0.7) });
         var indicator = change(new Indicator
         {
-            RateHz = Spread(slowest, fastest),
-            NoiseMicrometres = Spread(0.3, 2),
+            RateHz = chance.Spread(slowest, fastest),
+            NoiseMicrometres = chance.Spread(0.3, 2),
             ResolutionMillimetres = steps[chance.Next(steps.Length)],
         });
-        var capture = CaptureSimulation.Run(shape, turn, indicator, chance.Next(), Between(0, 2), Between(0, 2), aid);
+        var capture = CaptureSimulation.Run(shape, turn, indicator, chance.Next(), chance.Between(0, 2), chance.Between(0, 2), aid);
         return new(capture, shape, indicator, aid);
     });
 }

@@ -50,7 +50,7 @@ internal sealed record ClassScore
     public required double Faults { get; init; }
 
     /// <summary>The class as a line of the table.</summary>
-    public string Line => string.Create(CultureInfo.InvariantCulture, $"{Name,-22}{Captures,5}{Answered,9}{At(Ours, 0.5),7:0.00}{At(Range, 0.5),7:0.00}{At(Informed, 0.5),9:0.00}{At(Ours, 0.9),8:0.00}{At(Range, 0.9),9:0.00}{Covered,10:0.000}{At(Uncertainty, 0.5),10:0.00}{TurnsRight,10:0.000}{At(HighSpot, 0.9),12:0.0}{Warned,9:0.00}{MissedOver,13:0.000}{Faults,8:0.000}");
+    public string Line => string.Create(CultureInfo.InvariantCulture, $"{Name,-22}{Captures,5}{Answered,9}{Sorted.At(Ours, 0.5),7:0.00}{Sorted.At(Range, 0.5),7:0.00}{Sorted.At(Informed, 0.5),9:0.00}{Sorted.At(Ours, 0.9),8:0.00}{Sorted.At(Range, 0.9),9:0.00}{Covered,10:0.000}{Sorted.At(Uncertainty, 0.5),10:0.00}{TurnsRight,10:0.000}{Sorted.At(HighSpot, 0.9),12:0.0}{Warned,9:0.00}{MissedOver,13:0.000}{Faults,8:0.000}");
 
     /// <summary>Measures so many captures of a class.</summary>
     public static ClassScore Of(CaptureKind kind, int captures, int seed)
@@ -61,7 +61,7 @@ internal sealed record ClassScore
         {
             var drawn = kind.Draw(seed * 100_003 + i);
             var truth = drawn.Capture.TrueTirMillimetres;
-            var result = RunoutMethod.Measure(CaptureOf(drawn), GaugeOf(drawn), new RunoutSettings());
+            var result = RunoutMethod.Measure(drawn.Capture.ToCapture(drawn.Aid), GaugeOf(drawn), new RunoutSettings());
             range.Add(1000 * Math.Abs(drawn.Capture.Millimetres.Max() - drawn.Capture.Millimetres.Min() - truth));
             informed.Add(1000 * Math.Abs(InformedFit.Tir(drawn) - truth));
             if (result is not { Tir: { } tir, TirU95: { } expanded })
@@ -111,21 +111,6 @@ internal sealed record ClassScore
         };
     }
 
-    /// <summary>The capture as the method takes it.</summary>
-    public static RotationCapture CaptureOf(DrawnCapture drawn) => new()
-    {
-        Seconds = drawn.Capture.Seconds,
-        Millimetres = drawn.Capture.Millimetres,
-        IndexSeconds = drawn.Capture.IndexSeconds,
-        TurnsPerIndex = drawn.Aid.TurnsPerIndex > 0 ? drawn.Aid.TurnsPerIndex : 1,
-        MarkSeconds = drawn.Capture.MarkSeconds,
-        EncoderSeconds = drawn.Capture.EncoderSeconds,
-        EncoderDegrees = drawn.Capture.EncoderDegrees,
-    };
-
     private static GaugeTraits GaugeOf(DrawnCapture drawn) =>
         new() { Resolution = Length.FromMillimetres(drawn.Indicator.ResolutionMillimetres), PlungerLeanDegrees = 0 };
-
-    private static double At(double[] sorted, double share) =>
-        sorted.Length == 0 ? double.NaN : sorted[Math.Min(sorted.Length - 1, (int)(share * sorted.Length))];
 }

@@ -1,3 +1,4 @@
+using Handspun.Accuracy;
 using Handspun.Metrology.Lift;
 using Handspun.Metrology.Quantities;
 using Handspun.Metrology.Tests.Runout;

@@ -9,17 +9,6 @@ internal static class Captures
 {
     public static readonly GaugeTraits Fine = new() { Resolution = Length.FromMillimetres(0.001), PlungerLeanDegrees = 0 };
 
-    public static RotationCapture ToCapture(this SimulatedCapture simulated, double turnsPerIndex = 1) => new()
-    {
-        Seconds = simulated.Seconds,
-        Millimetres = simulated.Millimetres,
-        IndexSeconds = simulated.IndexSeconds,
-        TurnsPerIndex = turnsPerIndex,
-        MarkSeconds = simulated.MarkSeconds,
-        EncoderSeconds = simulated.EncoderSeconds,
-        EncoderDegrees = simulated.EncoderDegrees,
-    };
-
     /// <summary>Three and a half turns of a mostly off-centre shaft with a pause before and after.</summary>
     public static SimulatedCapture Usual(int seed, AngleAid? aid = null, Indicator? gauge = null, double tir = 0.08, double turns = 3.5) =>
         CaptureSimulation.Run(

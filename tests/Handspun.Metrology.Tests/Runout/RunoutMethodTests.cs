@@ -1,3 +1,4 @@
+using Handspun.Accuracy;
 using Handspun.Metrology.Quantities;
 using Handspun.Metrology.Runout;
 using Handspun.Simulation;

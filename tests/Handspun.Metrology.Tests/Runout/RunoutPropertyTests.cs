@@ -1,4 +1,5 @@
 using CsCheck;
+using Handspun.Accuracy;
 using Handspun.Metrology.Quantities;
 using Handspun.Metrology.Runout;
 using Handspun.Simulation;

@@ -35,7 +35,7 @@ internal static class EndPlayKinds
         (double Low, double High)? way = null,
         int bumps = 0) => new(name, seed =>
     {
-        var chance = PlainChance.Of(seed);
+        var chance = Draws.Of(seed);
         double[] steps = [0.001, 0.00127, 0.002, 0.005, 0.01];
         var (slowest, fastest) = rate ?? (8, 100);
         var habits = new PushPullHabits

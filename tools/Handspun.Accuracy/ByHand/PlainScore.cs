@@ -27,7 +27,7 @@ internal sealed record PlainScore
     public required double CyclesRight { get; init; }
 
     /// <summary>The class as a line of the table.</summary>
-    public string Line => string.Create(CultureInfo.InvariantCulture, $"{Name,-24}{Captures,5}{Errors.Length,9}{At(Errors, 0.5),7:0.00}{At(Errors, 0.9),8:0.00}{Covered,10:0.000}{At(Uncertainty, 0.5),10:0.00}{CyclesRight,11:0.000}");
+    public string Line => string.Create(CultureInfo.InvariantCulture, $"{Name,-24}{Captures,5}{Errors.Length,9}{Sorted.At(Errors, 0.5),7:0.00}{Sorted.At(Errors, 0.9),8:0.00}{Covered,10:0.000}{Sorted.At(Uncertainty, 0.5),10:0.00}{CyclesRight,11:0.000}");
 
     /// <summary>Measures so many captures of a class.</summary>
     public static PlainScore Of(PlainKind kind, int captures, int seed)
@@ -59,8 +59,4 @@ internal sealed record PlainScore
             CyclesRight = right / Math.Max(1.0, errors.Count),
         };
     }
-
-    /// <summary>The value below which so large a share of the sorted values lies.</summary>
-    public static double At(double[] sorted, double share) =>
-        sorted.Length == 0 ? double.NaN : sorted[Math.Min(sorted.Length - 1, (int)(share * sorted.Length))];
 }

@@ -49,35 +49,32 @@ internal static class LiftKinds
         (double Low, double High)? rate = null,
         Func<Indicator, Indicator>? change = null) => new(name, seed =>
     {
-        var chance = new Random(unchecked((int)(2654435761 * (uint)seed)));   // seeds side by side would draw much alike
-        double Between(double low, double high) => low + (high - low) * chance.NextDouble();
-        double Spread(double low, double high) => low * Math.Pow(high / low, chance.NextDouble());
-
-        var opening = Between(66, 84);
+        var chance = Draws.Of(seed);
+        var opening = chance.Between(66, 84);
         var lobe = new CamLobe
         {
-            LiftMillimetres = Between(6, 10.5),
-            CentrelineDegrees = Between(0, 360),
+            LiftMillimetres = chance.Between(6, 10.5),
+            CentrelineDegrees = chance.Between(0, 360),
             OpeningDegrees = opening,
-            ClosingDegrees = opening + Between(-4, 4),
+            ClosingDegrees = opening + chance.Between(-4, 4),
             Law = (FlankLaw)chance.Next(3),
-            BaseRunoutMillimetres = Between(0, 0.04),
-            BaseHighDegrees = Between(0, 360),
+            BaseRunoutMillimetres = chance.Between(0, 0.04),
+            BaseHighDegrees = chance.Between(0, 360),
         };
         var (slowest, fastest) = rate ?? (20, 100);
         double[] steps = [0.001, 0.001, 0.00127, 0.00254];
         var crankTurns = shaft == AngleShaft.Crank ? 1.0 : 2.0;
         var turn = HandTurn.Create(
-            chance.Next(), Between(4.6, 9) / crankTurns, Between(0.15, 0.4) / crankTurns, habits ?? new HandHabits { Unevenness = Between(0.2, 0.7) });
+            chance.Next(), chance.Between(4.6, 9) / crankTurns, chance.Between(0.15, 0.4) / crankTurns, habits ?? new HandHabits { Unevenness = chance.Between(0.2, 0.7) });
         var indicator = new Indicator
         {
-            RateHz = Spread(slowest, fastest),
-            NoiseMicrometres = Spread(0.3, 2),
+            RateHz = chance.Spread(slowest, fastest),
+            NoiseMicrometres = chance.Spread(0.3, 2),
             ResolutionMillimetres = steps[chance.Next(steps.Length)],
         };
         indicator = change is null ? indicator : change(indicator);
         double HeightAt(double degrees) => lobe.HeightAt(degrees * crankTurns / 2);
-        var capture = CaptureSimulation.Run(HeightAt, turn, indicator, chance.Next(), Between(0, 2), Between(0, 2), aid);
+        var capture = CaptureSimulation.Run(HeightAt, turn, indicator, chance.Next(), chance.Between(0, 2), chance.Between(0, 2), aid);
         return new(capture, lobe, indicator, aid, shaft);
     });
 }

@@ -71,27 +71,11 @@ internal sealed record LiftScore
 
     private static LiftResult Measure(DrawnLift drawn)
     {
-        var capture = new RotationCapture
-        {
-            Seconds = drawn.Capture.Seconds,
-            Millimetres = drawn.Capture.Millimetres,
-            IndexSeconds = drawn.Capture.IndexSeconds,
-            TurnsPerIndex = drawn.Aid.TurnsPerIndex > 0 ? drawn.Aid.TurnsPerIndex : 1,
-            MarkSeconds = drawn.Capture.MarkSeconds,
-            EncoderSeconds = drawn.Capture.EncoderSeconds,
-            EncoderDegrees = drawn.Capture.EncoderDegrees,
-        };
         var gauge = new GaugeTraits { Resolution = Length.FromMillimetres(drawn.Indicator.ResolutionMillimetres), PlungerLeanDegrees = 0 };
-        return LiftMethod.Measure(capture, gauge, new LiftSettings { AngleOf = drawn.Shaft });
+        return LiftMethod.Measure(drawn.Capture.ToCapture(drawn.Aid), gauge, new LiftSettings { AngleOf = drawn.Shaft });
     }
 
-    private static double Error(IReadOnlyList<(double Error, double U)> scores, double share) => At(scores.Select(one => one.Error), share);
+    private static double Error(IReadOnlyList<(double Error, double U)> scores, double share) => Sorted.At([.. scores.Select(one => one.Error).Order()], share);
 
-    private static double Middle(IReadOnlyList<(double Error, double U)> scores) => At(scores.Select(one => one.U), 0.5);
-
-    private static double At(IEnumerable<double> values, double share)
-    {
-        double[] sorted = [.. values.Order()];
-        return sorted.Length == 0 ? double.NaN : sorted[Math.Min(sorted.Length - 1, (int)(share * sorted.Length))];
-    }
+    private static double Middle(IReadOnlyList<(double Error, double U)> scores) => Sorted.At([.. scores.Select(one => one.U).Order()], 0.5);
 }

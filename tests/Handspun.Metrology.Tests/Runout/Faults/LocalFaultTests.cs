@@ -1,3 +1,4 @@
+using Handspun.Accuracy;
 using Handspun.Metrology.Runout;
 using Handspun.Metrology.Runout.Faults;
 using Handspun.Simulation;
