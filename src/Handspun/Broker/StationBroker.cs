@@ -7,18 +7,19 @@ using MQTTnet.Server;
 
 namespace Handspun.Broker;
 
-/// <summary>The broker inside the station. Only the station publishes below its own topics; anybody on this machine may listen.</summary>
+/// <summary>The broker inside the station. Only the station publishes below its own topics, but for index pulses; anybody on this machine may listen.</summary>
 internal sealed class StationBroker : StationService
 {
     private const string Station = "handspun-station";
 
     private readonly MqttServer _server;
+    private readonly PulseInlet _pulses;
     private readonly TaskCompletionSource _started = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private long _overwritten;
 
-    public StationBroker(MqttServer server)
+    public StationBroker(MqttServer server, PulseInlet pulses)
     {
-        _server = server;
+        (_server, _pulses) = (server, pulses);
         server.StartedAsync += _ =>
         {
             _started.TrySetResult();
@@ -79,9 +80,10 @@ internal sealed class StationBroker : StationService
         return Task.CompletedTask;
     }
 
-    private static Task Guard(InterceptingPublishEventArgs publishing)
+    private Task Guard(InterceptingPublishEventArgs publishing)
     {
-        if (publishing.ClientId != Station && publishing.ApplicationMessage.Topic.StartsWith(Topics.Root, StringComparison.Ordinal))
+        var message = publishing.ApplicationMessage;
+        if (publishing.ClientId != Station && message.Topic.StartsWith(Topics.Root, StringComparison.Ordinal) && !_pulses.TryTake(message.Topic, message.Retain))
         {
             publishing.ProcessPublish = false;
             publishing.Response.ReasonCode = MqttPubAckReasonCode.NotAuthorized;

@@ -1,4 +1,5 @@
 using Handspun.Capture.Bays;
+using Handspun.Gauges.Listening;
 using Handspun.Jobs.Store;
 using Microsoft.AspNetCore.Diagnostics;
 
@@ -12,8 +13,8 @@ internal sealed class SentenceForExceptions(IProblemDetailsService problems) : I
     {
         var (status, title, sentence) = exception switch
         {
-            JobNotFoundException => (StatusCodes.Status404NotFound, "Not there", exception.Message),
-            BayRefusalException => (StatusCodes.Status409Conflict, "Not now", exception.Message),
+            JobNotFoundException or GaugeNotFoundException => (StatusCodes.Status404NotFound, "Not there", exception.Message),
+            BayRefusalException or GaugeRefusalException => (StatusCodes.Status409Conflict, "Not now", exception.Message),
             RequestSentenceException => (StatusCodes.Status400BadRequest, "Not understood", exception.Message),
             BadHttpRequestException bad => (bad.StatusCode, "Not understood", "The request is not as it should be: send JSON with the keys that the call takes. " + (bad.InnerException?.Message ?? bad.Message)),
             _ => (StatusCodes.Status500InternalServerError, "The station failed", "Something went wrong inside the station; its log says what. Nothing that was recorded is lost."),

@@ -57,7 +57,7 @@ internal static class StationHost
             .WithMaxPendingMessagesPerClient(MessagesForASlowScreen)
             .WithPendingMessagesOverflowStrategy(MqttPendingMessagesOverflowStrategy.DropOldestQueuedMessage));
         services.AddMqttConnectionHandler().AddConnections();
-        services.AddSingleton<StationBroker>().AddHostedService(provider => provider.GetRequiredService<StationBroker>());
+        services.AddSingleton<PulseInlet>().AddSingleton<StationBroker>().AddHostedService(provider => provider.GetRequiredService<StationBroker>());
         services.AddSingleton<GaugePublisher>().AddHostedService(provider => provider.GetRequiredService<GaugePublisher>());
         services.AddSingleton<ProgressPublisher>().AddHostedService(provider => provider.GetRequiredService<ProgressPublisher>());
     }

@@ -38,6 +38,12 @@ internal sealed record GaugeStateMessage
 
     public double ReadingsPerS { get; init; }
 
+    /// <summary>When the newest reading came; null where none has come.</summary>
+    public DateTimeOffset? LastReading { get; init; }
+
+    /// <summary>Index pulses so far, bouncing left out.</summary>
+    public long Pulses { get; init; }
+
     /// <summary>Readings that the broker's queue let go.</summary>
     public long NotSent { get; init; }
 
@@ -53,6 +59,8 @@ internal sealed record GaugeStateMessage
         Unreadable = state.Unreadable,
         UnreadablePerS = Math.Round(state.UnreadablePerSecond, 2),
         ReadingsPerS = Math.Round(state.ReadingsPerSecond, 1),
+        LastReading = state.LastReading is { } at ? clock.WallTime(at) : null,
+        Pulses = state.Pulses,
         NotSent = notSent,
     };
 

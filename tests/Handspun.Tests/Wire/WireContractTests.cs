@@ -55,9 +55,21 @@ public sealed class WireContractTests
     {
         Assert.Equal("handspun/v1/gauges/pinion/readings", Topics.Readings(Pinion));
         Assert.Equal("handspun/v1/gauges/pinion/state", Topics.State(Pinion));
+        Assert.Equal("handspun/v1/gauges/pinion/index", Topics.Index(Pinion));
         Assert.Equal("handspun/v1/captures/c1/progress", Topics.Progress("c1"));
         Assert.Equal("handspun/v1/jobs/2026-0001/points/pinion-runout/result", Topics.Result("2026-0001", "pinion-runout"));
     }
+
+    [Theory]
+    [InlineData("handspun/v1/gauges/pinion/index", true)]
+    [InlineData("handspun/v1/gauges/pinion/state", false)]
+    [InlineData("handspun/v1/gauges//index", false)]
+    [InlineData("handspun/v1/gauges/index", false)]
+    [InlineData("handspun/v1/gauges/a/b/index", false)]
+    [InlineData("handspun/v1/gauges/Pinion/index", false)]
+    [InlineData("handspun/v1/captures/pinion/index", false)]
+    public void IndexTopic_IsReadWhereItNamesAGauge(string topic, bool read) =>
+        Assert.Equal((read, read ? "pinion" : ""), (Topics.TryReadIndex(topic, out var gauge), gauge.ToString()));
 
     [Fact]
     public void Readings_AreABatchOfSecondsAndMillimetres()
@@ -85,10 +97,12 @@ public sealed class WireContractTests
             Port = "COM3",
             Readings = 5,
             Unreadable = 1,
+            LastReading = TimeSpan.FromSeconds(1.5),
+            Pulses = 3,
         };
 
         Assert.Equal(
-            """{"gauge":"pinion","state":"not-permitted","sentence":"No.","since":"2026-03-14T09:00:02+00:00","profile":"text-line","port":"COM3","readings":5,"unreadable":1,"unreadable_per_s":0,"readings_per_s":0,"not_sent":7}""",
+            """{"gauge":"pinion","state":"not-permitted","sentence":"No.","since":"2026-03-14T09:00:02+00:00","profile":"text-line","port":"COM3","readings":5,"unreadable":1,"unreadable_per_s":0,"readings_per_s":0,"last_reading":"2026-03-14T09:00:01.5+00:00","pulses":3,"not_sent":7}""",
             JsonSerializer.Serialize(GaugeStateMessage.Of(state, clock, notSent: 7), WireJson.Options));
     }
 

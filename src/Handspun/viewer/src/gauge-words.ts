@@ -24,7 +24,7 @@ export function gaugeWords(gauge: GaugeState | null): GaugeWords {
   if (gauge === null) return { title: 'No gauge', detail: 'No gauge serves this point.', trouble: true, unreadable: '' };
   return {
     title: titles[gauge.state] ?? `Gauge: ${gauge.state}`,
-    detail: gauge.sentence,
+    detail: [gauge.sentence, lastHeardWords(gauge)].filter(Boolean).join(' '),
     trouble: gauge.state !== 'reading',
     unreadable: unreadableWords(gauge.unreadable_per_s ?? 0),
   };
@@ -34,4 +34,10 @@ function unreadableWords(perSecond: number): string {
   if (!(perSecond > 0)) return '';
   const rate = perSecond >= 10 ? perSecond.toFixed(0) : perSecond >= 0.1 ? perSecond.toFixed(1) : 'under 0.1';
   return `${rate} unreadable lines a second`;
+}
+
+// A gauge that has stopped: since when is the first thing that one asks.
+function lastHeardWords({ state, last_reading: at }: GaugeState): string {
+  if ((state !== 'silent' && state !== 'lost') || !at) return '';
+  return `Its last reading came at ${new Date(at).toTimeString().slice(0, 8)}.`;
 }

@@ -23,6 +23,9 @@ export interface GaugeState {
   readonly unreadable?: number;
   readonly unreadable_per_s?: number;
   readonly readings_per_s?: number;
+  /** When the newest reading came, by the station's wall clock. */
+  readonly last_reading?: string | null;
+  readonly pulses?: number;
   readonly not_sent?: number;
 }
 
