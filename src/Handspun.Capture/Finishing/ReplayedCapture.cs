@@ -1,4 +1,5 @@
 using Handspun.Gauges.Journal;
+using Handspun.Metrology.Motion;
 using Handspun.Metrology.Runout;
 
 namespace Handspun.Capture.Finishing;
@@ -11,10 +12,16 @@ public static class ReplayedCapture
     /// <param name="zero">The moment on the gauge clock from which the capture's times count.</param>
     public static RotationCapture Of(JournalReplay replay, TimeSpan zero) => new()
     {
-        Seconds = replay.Readings.Select(reading => (reading.At - zero).TotalSeconds).ToArray(),
+        Seconds = TimesOf([.. replay.Readings.Select(reading => (reading.At - zero).TotalSeconds)], replay.SendsEvery),
         Millimetres = replay.Readings.Select(reading => reading.Millimetres).ToArray(),
         IndexSeconds = replay.Pulses.Select(pulse => (pulse - zero).TotalSeconds).ToArray(),
         TurnsPerIndex = replay.TurnsPerPulse,
         MarkSeconds = replay.Marks.Select(mark => (mark - zero).TotalSeconds).ToArray(),
     };
+
+    /// <summary>When readings were taken: as they arrived, or by the gauge's even clock where its profile states one.</summary>
+    /// <param name="arrivals">When they arrived, in seconds.</param>
+    /// <param name="sendsEvery">The gauge's clock; null where none is known.</param>
+    public static double[] TimesOf(double[] arrivals, TimeSpan? sendsEvery) =>
+        sendsEvery is { } every ? EvenClock.Spread(arrivals, every) : arrivals;
 }

@@ -19,6 +19,9 @@ public sealed record JournalReplay(JournalHeader Header, IReadOnlyList<Reading> 
     /// <summary>Turns of the shaft from one pulse to the next.</summary>
     public double TurnsPerPulse { get; init; } = 1;
 
+    /// <summary>The time from one reading to the next by the gauge's own clock; null where none is known.</summary>
+    public TimeSpan? SendsEvery { get; init; }
+
     /// <summary>How often the gauge changed the unit that it names; the readings are right on both sides of a switch.</summary>
     public long UnitSwitches { get; init; }
 
@@ -64,6 +67,6 @@ public sealed record JournalReplay(JournalHeader Header, IReadOnlyList<Reading> 
             }
         }
 
-        return new(journal.Header, readings, marks, unreadable, journal.Torn, ended) { Pulses = pulses, TurnsPerPulse = profile.Index?.Turns ?? 1, UnitSwitches = unitSwitches };
+        return new(journal.Header, readings, marks, unreadable, journal.Torn, ended) { Pulses = pulses, TurnsPerPulse = profile.Index?.Turns ?? 1, SendsEvery = profile.SendsEvery, UnitSwitches = unitSwitches };
     }
 }

@@ -31,6 +31,9 @@ public sealed record GaugeProfile
     /// <summary>How a once-per-turn pulse comes in; null where there is none.</summary>
     public IndexSettings? Index { get; init; }
 
+    /// <summary>The time from one reading to the next by an even clock of the gauge's own; null where it has none, or none is known.</summary>
+    public TimeSpan? SendsEvery { get; init; }
+
     /// <summary>The profile file as it was read; goes into every journal, so that a journal needs no other file to be replayed.</summary>
     public string Text { get; init; } = "";
 

@@ -33,9 +33,15 @@ public static class ProfileReader
         var (value, accuracy) = ValueReader.Read(root.Section("value"));
         var request = RequestReader.Read(root.Section("request"), frame.Request, frame.RequestEvery);
         var index = IndexReader.Read(root.Section("index"));
+        var every = ReadClock(root.Section("clock"));
         if (link.Hid is HidKeyboardFormat && frame is not TextFormat)
         {
             root.Complain("frame.kind", "is one of text where hid.kind is \"keyboard\": keys type text");
+        }
+
+        if (index is { Source: IndexSource.Token } && !frame.TellsIndex)
+        {
+            root.Complain("index.source", "cannot be \"token\" without one: write [flags] with index = what the gauge sends when the index passes");
         }
 
         if (index is { Source: IndexSource.HidButton } && link.Hid is not HidReportFormat { TellsIndex: true })
@@ -45,7 +51,14 @@ public static class ProfileReader
 
         root.RefuseTheRest();
         return source.Problems.Count == 0
-            ? new GaugeProfile { Name = name, Title = title, Link = link, Frame = frame, Value = value, Accuracy = accuracy, Request = request, Index = index, Text = toml }
+            ? new GaugeProfile { Name = name, Title = title, Link = link, Frame = frame, Value = value, Accuracy = accuracy, Request = request, Index = index, SendsEvery = every, Text = toml }
             : throw new ProfileException(source.Problems);
+    }
+
+    private static TimeSpan? ReadClock(ProfileSection section)
+    {
+        var milliseconds = section.Number("every_ms", 0, 0.1, 10_000);
+        section.RefuseTheRest();
+        return milliseconds > 0 ? TimeSpan.FromMilliseconds(milliseconds) : null;
     }
 }

@@ -67,7 +67,7 @@ public class IndexPulseTests
     [Fact]
     public async Task Line_IsNotWatched_WhereTheIndexLiesInTheBytes()
     {
-        await using var bench = ListeningBench.Make("[index]\nsource = \"token\"\n");
+        await using var bench = ListeningBench.Make("[flags]\nindex = \"IDX\"\n[index]\nsource = \"token\"\n");
         bench.Start();
 
         Assert.Null((await bench.PlugAsync()).Pulse);

@@ -18,7 +18,8 @@ public class IndexReaderTests
     public void Index_ThatSaysOnlyItsSource_StandsForOneTurn(string name, IndexSource source, bool inTheBytes)
     {
         const string button = "\n[hid]\nkind = \"report\"\nusage_page = 1\nusage = 54\n[flags]\nindex = 1";
-        var index = Read($"source = \"{name}\"{(source == IndexSource.HidButton ? button : "")}");
+        const string token = "\n[flags]\nindex = \"Z\"";
+        var index = Read($"source = \"{name}\"{(source == IndexSource.HidButton ? button : source == IndexSource.Token ? token : "")}");
 
         Assert.Equal(new IndexSettings { Source = source }, index);
         Assert.Equal(inTheBytes, index!.IsInTheBytes);
@@ -28,6 +29,7 @@ public class IndexReaderTests
     public void Index_ThatIsNotThere_IsNone() => Assert.Null(ProfileReader.Read("mine", "").Index);
 
     [Theory]
+    [InlineData("source = \"token\"", "'index.source'", "write [flags] with index")]
     [InlineData("turns = 2", "'index.source'", "hid-button, key, line, mqtt, token")]
     [InlineData("source = \"wire\"", "'index.source'", "is one of")]
     [InlineData("source = \"key\"\nline = \"cts\"", "'index.line'", "leave it out")]

@@ -53,6 +53,13 @@ public class ProfileReaderTests
         Assert.Equal(0, profile.Accuracy.ResolutionMillimetres);
     }
 
+    [Fact]
+    public void Clock_OfTheGaugesOwn_IsReadWhereItIsStated()
+    {
+        Assert.Equal(TimeSpan.FromMilliseconds(12.5), ProfileReader.Read("mine", "[clock]\nevery_ms = 12.5").SendsEvery);
+        Assert.Null(ProfileReader.Read("mine", "").SendsEvery);
+    }
+
     [Theory]
     [InlineData("stop_bits = 1.5", StopBits.OnePointFive)]
     [InlineData("stop_bits = \"2\"", StopBits.Two)]
@@ -78,7 +85,9 @@ public class ProfileReaderTests
     [InlineData("title = 5", "'title'", "text in quotes")]
     [InlineData("title = \"\"", "'title'", "text in quotes")]
     [InlineData("link = 5", "'link'", "[link]")]
-    [InlineData("colour = 1", "'colour'", "flags, frame, hid, index, link, request, title, value")]
+    [InlineData("[clock]\nevery_ms = 0", "'clock.every_ms'", "from 0.1 to 10000")]
+    [InlineData("[clock]\nhertz = 50", "'clock.hertz'", "every_ms")]
+    [InlineData("colour = 1", "'colour'", "clock, flags, frame, hid, index, link, request, title, value")]
     [InlineData("[link]\nspeed = 1", "'link.speed'", "baud, data_bits, dtr, handshake, parity, rts, stop_bits")]
     [InlineData("[value]\nsteps = 1", "'value.steps'", "error_limit_mm, inverted, resolution_mm")]
     public void Profile_WithAWrongKeyOrValue_NamesTheKeyAndWhatIsAllowed(string toml, string key, string allowed)
