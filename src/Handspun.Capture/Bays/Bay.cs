@@ -111,12 +111,9 @@ public sealed class Bay
         {
             await foreach (var happened in subscription.Events.ReadAllAsync(stopping))
             {
-                if (happened is GaugeEvent.Heard heard)
+                lock (_lock)
                 {
-                    lock (_lock)
-                    {
-                        _work.Hear(heard);
-                    }
+                    Hear(happened);
                 }
             }
         }
@@ -138,6 +135,19 @@ public sealed class Bay
 
         _outbox.Complete();
         await telling;
+    }
+
+    private void Hear(GaugeEvent happened)
+    {
+        switch (happened)
+        {
+            case GaugeEvent.Heard heard:
+                _work.Hear(heard);
+                break;
+            case GaugeEvent.Pulsed pulse:
+                _work.Hear(pulse);
+                break;
+        }
     }
 
     private async Task TickAsync(CancellationToken stopping)

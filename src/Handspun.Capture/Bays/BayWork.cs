@@ -81,9 +81,7 @@ internal sealed class BayWork(GaugeRoster gauges, GaugeClock clock, BaySettings 
     public void MarkNow()
     {
         var run = Running();
-        var at = clock.Now;
-        gauges.Find(run.Task.Gauge)!.Journal.AppendEvent(at, JournalEntry.Mark);
-        run.Mark(at);
+        run.Mark(gauges.Find(run.Task.Gauge)!.Note(JournalEntry.Mark));
     }
 
     public void Hear(GaugeEvent.Heard heard)
@@ -101,6 +99,16 @@ internal sealed class BayWork(GaugeRoster gauges, GaugeClock clock, BaySettings 
         if (_task?.Gauge == heard.Gauge && _run is null)
         {
             LookForStart(_task.Method.Pace, window);
+        }
+    }
+
+    /// <summary>An index pulse; one that comes just before the capture is known to have started belongs to it too.</summary>
+    public void Hear(GaugeEvent.Pulsed pulse)
+    {
+        _windows.Of(pulse.Gauge).AddPulse(pulse.At);
+        if (_run?.Task.Gauge == pulse.Gauge)
+        {
+            _run.Pulse(pulse.At);
         }
     }
 
@@ -206,8 +214,14 @@ internal sealed class BayWork(GaugeRoster gauges, GaugeClock clock, BaySettings 
         var task = _task!;
         var gauge = gauges.Find(task.Gauge)!;
         _run = new CaptureRun(_next, task, gauge, from < TimeSpan.Zero ? TimeSpan.Zero : from, gauge.Journal.Hold());
-        var (seconds, millimetres) = _windows.Of(task.Gauge).Since(_run.From);
+        var window = _windows.Of(task.Gauge);
+        var (seconds, millimetres) = window.Since(_run.From);
         _run.AddEarlier(seconds.Span, millimetres.Span);
+        foreach (var pulse in window.PulsesSince(_run.From))
+        {
+            _run.Pulse(pulse);
+        }
+
         _live.Restart(clock.Now);
         outbox.Started(new StartedCapture(_run.Id, task, _run.From));
         Tell(CapturePhase.Running);

@@ -14,6 +14,7 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
     private readonly List<double> _seconds = [];
     private readonly List<double> _millimetres = [];
     private readonly List<double> _marks = [];
+    private readonly List<TimeSpan> _pulses = [];
     private readonly long _unreadableBefore = gauge.State.Unreadable;
     private readonly Func<RotationCapture, CaptureFinding> _look = task.Method.Follow(RecordMaking.TraitsOf(gauge.Setup.Profile), task.Wish);
     private int _measured = -1;
@@ -71,6 +72,13 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
     {
         _marks.Add((at - From).TotalSeconds);
         _measured = -1;   // what was worked out before counts its angles from somewhere else
+    }
+
+    /// <summary>The index passed at this moment.</summary>
+    public void Pulse(TimeSpan at)
+    {
+        _pulses.Add(at);
+        _measured = -1;
     }
 
     /// <summary>Looks at what the readings say so far, unless nothing has come since the last time.</summary>
@@ -134,5 +142,13 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
     /// <summary>Drops the capture: it was no more than a touch.</summary>
     public void Drop() => journalHold.Dispose();
 
-    private RotationCapture Capture() => new() { Seconds = _seconds.ToArray(), Millimetres = _millimetres.ToArray(), MarkSeconds = _marks.ToArray() };
+    // The record's journal ends with its last reading, and so do its pulses.
+    private RotationCapture Capture() => new()
+    {
+        Seconds = ReplayedCapture.TimesOf([.. _seconds], gauge.Setup.Profile.SendsEvery),
+        Millimetres = _millimetres.ToArray(),
+        IndexSeconds = _pulses.Where(at => at <= Newest).Select(at => (at - From).TotalSeconds).ToArray(),
+        TurnsPerIndex = gauge.Setup.Profile.Index?.Turns ?? 1,
+        MarkSeconds = _marks.ToArray(),
+    };
 }

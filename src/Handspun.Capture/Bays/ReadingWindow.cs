@@ -2,11 +2,12 @@ using Handspun.Gauges.Readings;
 
 namespace Handspun.Capture.Bays;
 
-/// <summary>The newest readings of one gauge, as far back as was asked for.</summary>
+/// <summary>The newest readings and index pulses of one gauge, as far back as was asked for.</summary>
 internal sealed class ReadingWindow(TimeSpan length)
 {
     private double[] _seconds = new double[1024];
     private double[] _millimetres = new double[1024];
+    private readonly Queue<TimeSpan> _pulses = new();
     private int _first;
     private int _end;
 
@@ -28,6 +29,19 @@ internal sealed class ReadingWindow(TimeSpan length)
             _first++;
         }
     }
+
+    /// <summary>Adds an index pulse.</summary>
+    public void AddPulse(TimeSpan at)
+    {
+        _pulses.Enqueue(at);
+        while (_pulses.Peek() < at - length)
+        {
+            _pulses.Dequeue();
+        }
+    }
+
+    /// <summary>The index pulses from a moment on.</summary>
+    public IEnumerable<TimeSpan> PulsesSince(TimeSpan from) => _pulses.Where(at => at >= from);
 
     /// <summary>The readings from a moment on.</summary>
     public (ReadOnlyMemory<double> Seconds, ReadOnlyMemory<double> Millimetres) Since(TimeSpan from)

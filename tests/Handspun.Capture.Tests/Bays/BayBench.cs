@@ -3,6 +3,7 @@ using System.Text;
 using Handspun.Capture.Bays;
 using Handspun.Capture.Finishing;
 using Handspun.Capture.Progress;
+using Handspun.Gauges.Journal;
 using Handspun.Gauges.Links;
 using Handspun.Gauges.Listening;
 using Handspun.Gauges.Profiles;
@@ -30,7 +31,9 @@ internal sealed class BayBench : IAsyncDisposable
     private readonly Task _running;
     private long _sent;
 
-    public BayBench(string profile = "[frame]\nkind = \"text-line\"\n[value]\nresolution_mm = 0.001\nerror_limit_mm = 0.002\n")
+    public const string UsualProfile = "[frame]\nkind = \"text-line\"\n[value]\nresolution_mm = 0.001\nerror_limit_mm = 0.002\n";
+
+    public BayBench(string profile = UsualProfile)
     {
         var clock = new GaugeClock(_time);
         var feed = new GaugeFeed();
@@ -60,6 +63,15 @@ internal sealed class BayBench : IAsyncDisposable
     public GaugeRoster Gauges => _roster;
 
     public GaugeState Gauge => _roster.All.Single().State;
+
+    /// <summary>The journal of a capture that has ended, cut out as for its record, and decoded again.</summary>
+    public JournalReplay Replay(FinishedCapture capture)
+    {
+        var gauge = _roster.All.Single();
+        var journal = Path.Combine(_folder, capture.Id + ".jsonl.gz");
+        new JournalCut { Segments = gauge.Journal.Segments(), From = capture.From, To = capture.To, Ending = "enough", Header = gauge.Journal.Header }.WriteTo(journal);
+        return JournalReplay.Read(journal);
+    }
 
     /// <summary>Waits until the link is open and one reading has come through.</summary>
     public async Task ConnectAsync()

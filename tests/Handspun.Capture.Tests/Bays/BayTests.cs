@@ -3,6 +3,7 @@ using Handspun.Capture.Finishing;
 using Handspun.Capture.Methods.Runout;
 using Handspun.Capture.Progress;
 using Handspun.Gauges.Listening;
+using Handspun.Gauges.Profiles;
 using Handspun.Gauges.Readings;
 using Handspun.Jobs.Records;
 using Handspun.Metrology.Runout;
@@ -128,6 +129,38 @@ public sealed class BayTests
         var off = Math.IEEERemainder(result.HighSpot!.Value.Degrees - expected, 360);
         Assert.InRange(off, -result.HighSpotU95Degrees!.Value - 5, result.HighSpotU95Degrees.Value + 5);
         Assert.Contains(bench.Seen.Progress, progress => progress.Sentence.EndsWith("The mark is noted 2 times.", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Index_ThatPassesOnceATurn_IsWhereTheAnglesCountFrom_LiveAndOutOfTheJournal()
+    {
+        await using var bench = new BayBench(BayBench.UsualProfile + "[index]\nsource = \"key\"\n");
+        await bench.ConnectAsync();
+        bench.Bay.Assign(BayBench.Point);
+        var hand = HandTurn.Create(seed: 8, turns: 3.8, turnsPerSecond: 0.5);
+        var passed = 0;
+
+        // The index is at 0.2 of a turn from where the shaft stood, so it passes before the capture is known to have started.
+        await bench.TurnAsync(Shaft, hand, standAfter: 1, at: t =>
+        {
+            if (hand.TurnsAt(t) >= passed + 0.2)
+            {
+                passed++;
+                bench.Gauges.All.Single().Pulse(IndexSource.Key);
+            }
+        });
+        await BayBench.UntilAsync(() => bench.Seen.Finished.Count == 1);
+
+        var capture = bench.Seen.Finished[0];
+        var result = Runout(capture);
+        Assert.Equal(AngleReference.Index, result.Reference);
+        Assert.InRange(capture.Readings.IndexSeconds.Length, 3, 4);
+        var off = Math.IEEERemainder(result.HighSpot!.Value.Degrees - (Shaft.HighSpotDegrees - 0.2 * 360), 360);
+        Assert.InRange(off, -result.HighSpotU95Degrees!.Value - 5, result.HighSpotU95Degrees.Value + 5);
+        var replayed = ReplayedCapture.Of(bench.Replay(capture), capture.From);
+        Assert.Equal(capture.Readings.Millimetres.ToArray(), replayed.Millimetres.ToArray());
+        Assert.All(capture.Readings.Seconds.ToArray().Zip(replayed.Seconds.ToArray()), pair => Assert.Equal(pair.First, pair.Second, 1e-9));
+        Assert.Equal(capture.Readings.IndexSeconds.ToArray(), replayed.IndexSeconds.ToArray());
     }
 
     [Fact]
