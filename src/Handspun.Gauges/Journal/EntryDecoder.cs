@@ -20,6 +20,9 @@ internal sealed class EntryDecoder(GaugeProfile profile)
     /// <summary>How often the gauge changed the unit that it names.</summary>
     public long UnitSwitches => _decoder.UnitSwitches;
 
+    /// <summary>Whether the gauge has named its unit.</summary>
+    public bool NamesUnit => _decoder.StatedUnit is not null;
+
     /// <summary>When the index passed, by the frames of the latest entry.</summary>
     public IReadOnlyList<TimeSpan> Pulses => _decoder.Pulses;
 

@@ -1,4 +1,3 @@
-using System.Buffers;
 using Handspun.Gauges.Profiles;
 using Handspun.Gauges.Readings;
 
@@ -38,7 +37,7 @@ public sealed record JournalCut
             var last = From;
             foreach (var entry in Stretch())
             {
-                Copy(entry, cut);
+                cut.Append(entry);
                 last = entry.At > last ? entry.At : last;
             }
 
@@ -104,18 +103,6 @@ public sealed record JournalCut
 
     // Journals keep whole microseconds. Rounded up, so that no reading from before the first moment is taken in.
     private static TimeSpan WholeMicroseconds(TimeSpan at) => TimeSpan.FromMicroseconds(Math.Ceiling(at.TotalMicroseconds));
-
-    private static void Copy(JournalEntry entry, JournalWriter into)
-    {
-        if (entry is JournalEntry.Chunk chunk)
-        {
-            into.Append(chunk.At, new ReadOnlySequence<byte>(chunk.Bytes));
-        }
-        else if (entry is JournalEntry.Event happened)
-        {
-            into.AppendEvent(happened.At, happened.Name, happened.Detail);
-        }
-    }
 
     private static IEnumerable<JournalEntry> Read(string segment)
     {

@@ -48,6 +48,19 @@ public sealed class JournalWriter : IDisposable
         Write();
     }
 
+    /// <summary>Appends an entry of another journal.</summary>
+    public void Append(JournalEntry entry)
+    {
+        if (entry is JournalEntry.Chunk chunk)
+        {
+            Append(chunk.At, new ReadOnlySequence<byte>(chunk.Bytes));
+        }
+        else if (entry is JournalEntry.Event happened)
+        {
+            AppendEvent(happened.At, happened.Name, happened.Detail);
+        }
+    }
+
     /// <summary>Waits until all that was appended is on the disk.</summary>
     public void Sync()
     {

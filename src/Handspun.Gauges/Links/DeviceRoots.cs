@@ -8,4 +8,7 @@ public sealed record DeviceRoots
 
     /// <summary>The folder of device nodes.</summary>
     public string Devices { get; init; } = "/dev";
+
+    /// <summary>The folder in which every running program has one of its own.</summary>
+    public string Processes { get; init; } = "/proc";
 }

@@ -88,6 +88,9 @@ public abstract record GaugePort
     /// <param name="Device">Its path or name.</param>
     public sealed record Serial(string Device) : GaugePort
     {
+        /// <summary>The device at the end of a link; the name as it is where it is none.</summary>
+        public string FinalDevice() => File.Exists(Device) ? File.ResolveLinkTarget(Device, returnFinalTarget: true)?.FullName ?? Device : Device;
+
         /// <inheritdoc/>
         public override string ToString() => Device;
     }

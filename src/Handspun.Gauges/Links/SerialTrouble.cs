@@ -38,7 +38,8 @@ internal static class SerialTrouble
         return new(LinkFault.NotAPort, $"{device} does not open as a serial port: check that it is the gauge's port and that the profile's link settings suit it.", thrown);
     }
 
-    private static string NotPermittedSentence(string device)
+    /// <summary>What is said where this user may not open a device.</summary>
+    public static string NotPermittedSentence(string device)
     {
         var group = GroupOf(device);
         return group is null or "root"

@@ -11,7 +11,7 @@ internal sealed class UsbTree : IDisposable
 
     public UsbTree() => Directory.CreateDirectory(Terminals);
 
-    public DeviceRoots Roots => new() { Sysfs = _folder.File("sys"), Devices = _folder.File("dev") };
+    public DeviceRoots Roots => new() { Sysfs = _folder.File("sys"), Devices = _folder.File("dev"), Processes = _folder.File("proc") };
 
     private string Terminals => Path.Combine(_folder.Path, "sys", "class", "tty");
 
@@ -28,6 +28,25 @@ internal sealed class UsbTree : IDisposable
     {
         var terminal = Directory.CreateDirectory(Path.Combine(_folder.Path, "sys", "devices", "virtual", "tty", tty));
         Directory.CreateSymbolicLink(Path.Combine(Terminals, tty), Path.GetRelativePath(Terminals, terminal.FullName));
+    }
+
+    /// <summary>A port of the board's own, with the kernel's number of the chip behind it; 0 for none.</summary>
+    public void AddBuiltIn(string tty, string type)
+    {
+        AddVirtual(tty);
+        File.WriteAllText(Path.Combine(Terminals, tty, "type"), type + "\n");
+    }
+
+    /// <summary>A program that runs and holds files open.</summary>
+    public void Run(int process, string name, params string[] held)
+    {
+        var folder = Path.Combine(Roots.Processes, process.ToString(System.Globalization.CultureInfo.InvariantCulture));
+        var handles = Directory.CreateDirectory(Path.Combine(folder, "fd")).FullName;
+        File.WriteAllText(Path.Combine(folder, "comm"), name + "\n");
+        for (var i = 0; i < held.Length; i++)
+        {
+            File.CreateSymbolicLink(Path.Combine(handles, i.ToString(System.Globalization.CultureInfo.InvariantCulture)), held[i]);
+        }
     }
 
     public void Unplug(string tty, string bus)
