@@ -12,6 +12,8 @@ var root = new RootCommand("Turns a wheel by hand, and the truth about the shaft
     DemoCommand.Create(),
     AnalyzeCommand.Create(),
     ExportCommand.Create(),
+    GaugesCommand.Create(),
+    CheckCommand.Create(),
 };
 var parsed = root.Parse(args);
 try

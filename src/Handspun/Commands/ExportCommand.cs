@@ -18,7 +18,7 @@ internal static class ExportCommand
         var format = new Option<string>("--format") { Description = "'csv' (which analyze reads) or 'json'.", HelpName = "FORMAT", DefaultValueFactory = _ => "csv" };
         format.AcceptOnlyFromAmong("csv", "json");
         var output = new Option<string?>("--output") { Description = "The file to write; otherwise the terminal.", HelpName = "FILE" };
-        var data = new Option<string>("--data") { Description = $"The folder in which the record lies (default: {DataFolder.Default}).", HelpName = "DIR", DefaultValueFactory = _ => DataFolder.Default };
+        var data = new Option<string>("--data") { Description = "The folder in which the record lies.", HelpName = "DIR", DefaultValueFactory = _ => DataFolder.Default };
         var command = new Command("export", "Write a record's readings, index pulses and marks as CSV or JSON: lengths in millimetres, times in seconds from the capture's start.") { source, format, output, data };
         command.SetAction((parsed, _) =>
         {

@@ -38,6 +38,15 @@ internal sealed class StationCommandOptions
     /// <summary>Whether a port was named, or may be another one where the usual one is taken.</summary>
     public bool PortsAreGiven(ParseResult parsed) => parsed.GetResult(_http) is { Implicit: false } || parsed.GetResult(_mqtt) is { Implicit: false };
 
+    /// <summary>The data folder, only to be looked into.</summary>
+    public DataFolder LookIntoFolder(ParseResult parsed) => DataFolder.LookInto(parsed.GetValue(_data) ?? DefaultFolder);
+
+    /// <summary>Where the pages are served.</summary>
+    public IPEndPoint HttpOf(ParseResult parsed) => HttpAddress.Parse(parsed.GetRequiredValue(_http));
+
+    /// <summary>Where the broker listens.</summary>
+    public IPEndPoint MqttOf(ParseResult parsed) => MqttAddress(parsed.GetValue(_mqtt));
+
     /// <summary>Takes the data folder.</summary>
     public DataFolder TakeFolder(ParseResult parsed) => DataFolder.Take(parsed.GetValue(_data) ?? DefaultFolder);
 
@@ -45,8 +54,8 @@ internal sealed class StationCommandOptions
     public StationOptions Read(ParseResult parsed, DataFolder data, IReadOnlyList<GaugeOption> gauges) => new()
     {
         Data = data,
-        Http = HttpAddress.Parse(parsed.GetRequiredValue(_http)),
-        Mqtt = MqttAddress(parsed.GetValue(_mqtt)),
+        Http = HttpOf(parsed),
+        Mqtt = MqttOf(parsed),
         Gauges = GaugeOption.Resolve(gauges, new ProfileShelf(data.Profiles, ProfileShelf.ShippedFolder)),
         Unit = parsed.GetValue(_unit) switch
         {

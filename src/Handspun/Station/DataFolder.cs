@@ -63,7 +63,7 @@ internal sealed class DataFolder : IDisposable
 
         try
         {
-            return new(root, new FileStream(Path.Combine(root, "station.lock"), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose));
+            return new(root, new FileStream(LockOf(root), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose));
         }
         catch (UnauthorizedAccessException)
         {
@@ -75,6 +75,27 @@ internal sealed class DataFolder : IDisposable
         }
     }
 
+    /// <summary>Whether a station works in it now.</summary>
+    public bool IsTaken
+    {
+        get
+        {
+            try
+            {
+                using var held = new FileStream(LockOf(Root), FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+                return false;
+            }
+            catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException or UnauthorizedAccessException)
+            {
+                return false;
+            }
+            catch (IOException)
+            {
+                return true;
+            }
+        }
+    }
+
     /// <summary>The folder of one record.</summary>
     public string Record(string id) => Path.Combine(Records, id);
 
@@ -83,6 +104,8 @@ internal sealed class DataFolder : IDisposable
 
     /// <summary>The journal of a record: packed, or plain as earlier versions left it.</summary>
     public string JournalOf(string record) => File.Exists(PlainJournalOf(record)) && !File.Exists(PackedJournalOf(record)) ? PlainJournalOf(record) : PackedJournalOf(record);
+
+    private static string LockOf(string root) => Path.Combine(root, "station.lock");
 
     private string PlainJournalOf(string record) => Path.Combine(Record(record), "journal.jsonl");
 

@@ -10,6 +10,9 @@ namespace Handspun.Station;
 /// <summary>A gauge as the shop names it on the command line (<c>NAME=PROFILE@PORT</c>) or in <c>gauges.toml</c>.</summary>
 internal sealed record GaugeOption(string Name, string Profile, string Port)
 {
+    /// <summary>How a port is written.</summary>
+    public const string Ports = "Give a serial device, such as /dev/ttyUSB0 or COM3, usb:VVVV:PPPP[:SERIAL], hid:VVVV:PPPP[:SERIAL], tcp://host:port or replay:FILE.";
+
     private const string Form = "NAME=PROFILE@PORT, such as pinion=text-line@/dev/ttyUSB0";
 
     /// <summary>Reads the command line's form.</summary>
@@ -69,7 +72,7 @@ internal sealed record GaugeOption(string Name, string Profile, string Port)
 
         if (!GaugePort.TryParse(option.Port, out var port))
         {
-            problems.Add($"Gauge '{name}': '{option.Port}' is no port: give a serial device, such as /dev/ttyUSB0 or COM3, or tcp://host:port.");
+            problems.Add($"Gauge '{name}': '{option.Port}' is no port. {Ports}");
             return null;
         }
 
