@@ -15,11 +15,9 @@ internal sealed class JointFit
     private readonly HandBends _bends;
     private readonly double[] _bandSide;
     private readonly double[] _edgeSide;
-    private readonly double[] _bandStep;
-    private readonly double[] _edgeStep;
+    private readonly DampedSteps _steps;
     private readonly double[] _sines;
     private readonly double[] _cosines;
-    private double _damping = 1e-4;
     private double[] _spline;
     private double[] _series;
     private double[] _nextSpline;
@@ -35,7 +33,7 @@ internal sealed class JointFit
         _bends = new HandBends(length);
         (_sums, _edgeSide, _bandSide) = (new IntervalSums(border), new double[border], new double[length]);
         (_sines, _cosines) = (new double[grid.Seconds.Length], new double[grid.Seconds.Length]);
-        (_bandStep, _edgeStep) = (new double[length], new double[border]);
+        _steps = new DampedSteps(_matrix, _bandSide, _edgeSide);
         (_spline, _nextSpline, _series, _nextSeries) = (new double[length], new double[length], new double[border], new double[border]);
         Weights = new double[grid.Seconds.Length];
         Residuals = new double[grid.Seconds.Length];
@@ -199,24 +197,10 @@ internal sealed class JointFit
     private void Step()
     {
         var objective = Assemble(_spline, _series);
-        for (var attempt = 0; attempt < 6; attempt++)
+        if (_steps.Try(_spline, _series, _nextSpline, _nextSeries, objective, Objective))
         {
-            if (_matrix.TryFactor(_damping))
-            {
-                _bandSide.CopyTo(_bandStep, 0);
-                _edgeSide.CopyTo(_edgeStep, 0);
-                _matrix.Solve(_bandStep, _edgeStep);
-                Add(_spline, _bandStep, _nextSpline);
-                Add(_series, _edgeStep, _nextSeries);
-                if (Objective(_nextSpline, _nextSeries) <= objective)
-                {
-                    (_spline, _nextSpline, _series, _nextSeries) = (_nextSpline, _spline, _nextSeries, _series);
-                    _damping = Math.Max(1e-9, _damping / 10);
-                    return;
-                }
-            }
-
-            _damping = Math.Max(_damping * 10, 1e-3);
+            (_spline, _nextSpline, _series, _nextSeries) = (_nextSpline, _spline, _nextSeries, _series);
+            return;
         }
 
         Objective(_spline, _series);
@@ -411,13 +395,5 @@ internal sealed class JointFit
         }
 
         return 2 * count * Math.Log(Sigma) + loss + _bends.Cost(Smoothness) + _matrix.LogDeterminant - prior;
-    }
-
-    private static void Add(double[] at, double[] step, double[] sum)
-    {
-        for (var i = 0; i < at.Length; i++)
-        {
-            sum[i] = at[i] + step[i];
-        }
     }
 }

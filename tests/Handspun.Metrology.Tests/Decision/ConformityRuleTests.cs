@@ -1,5 +1,6 @@
 using Handspun.Metrology.Decision;
 using Handspun.Metrology.Quantities;
+using MathNet.Numerics.Distributions;
 
 namespace Handspun.Metrology.Tests.Decision;
 
@@ -55,9 +56,50 @@ public class ConformityRuleTests
     public void ProbabilityOutside_ByDistanceFromTheLimit_IsTheTables(double inside, double distance) =>
         Assert.Equal(1 - inside, Decide(1 - distance * 0.1, 0.2, Tolerance.AtMost(Length.FromMillimetres(1))).ProbabilityOutside, 1e-9);
 
+    // Consumer's and producer's risk of a process 0.12 wide, measured to 0.04, held to ±0.20 (the parameters of the resistors of
+    // JCGM 106:2012, 9.5.3, from memory; the risks of its integrals worked out with another program). A guard band of w is an
+    // expanded uncertainty of w; the rule of ISO 14253-1 takes w = 2 × 0.04.
+    [Theory]
+    [InlineData(0, 0.0189422067, 0.0372078002)]
+    [InlineData(0.04, 0.00433407222, 0.114656578)]
+    [InlineData(0.08, 0.000468633599, 0.24766964)]
+    public void Verdict_OverAWholeProcess_CarriesTheRisksOfTheGuardBand(double guard, double consumer, double producer)
+    {
+        const double step = 0.0005, process = 0.12, measurement = 0.04, limit = 0.2, centre = 1;
+        var tolerance = Tolerance.Between(Length.FromMillimetres(centre - limit), Length.FromMillimetres(centre + limit));
+        double[] accepted = [.. Cells(0.5, step).Where(measured => Decide(centre + measured, guard, tolerance).Verdict == Verdict.Within)];
+        var (least, most) = (accepted[0] - step / 2, accepted[^1] + step / 2);   // acceptance ends at borders of cells
+        var (wrongly, missed) = (0.0, 0.0);
+        foreach (var truth in Cells(1, step))
+        {
+            var share = Normal.CDF(truth, measurement, most) - Normal.CDF(truth, measurement, least);
+            var density = step * Normal.PDF(0, process, truth);
+            wrongly += Math.Abs(truth) > limit ? density * share : 0;
+            missed += Math.Abs(truth) < limit ? density * (1 - share) : 0;
+        }
+
+        Assert.Equal(consumer, wrongly, 1e-6);
+        Assert.Equal(producer, missed, 1e-6);
+    }
+
+    // Chance of a false acceptance for a result that stands on the acceptance limit: one U of guard band, less than 2.5 %
+    // (ILAC-G8:09/2019, Table 1, from memory; worked out again).
+    [Fact]
+    public void ProbabilityOutside_OfAResultJustAccepted_IsThatOfOneUOfGuardBand()
+    {
+        var decision = Decide(0.98 - 1e-12, 0.02, Tolerance.AtMost(Length.FromMillimetres(1)));
+
+        Assert.Equal(Verdict.Within, decision.Verdict);
+        Assert.Equal(0.022750131948179195, decision.ProbabilityOutside, 1e-9);
+    }
+
     [Fact]
     public void Decide_WithANegativeUncertainty_Throws() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => Decide(0.1, -0.01, Tolerance.AtMost(Limit)));
+
+    // The middles of cells from −width to +width.
+    private static IEnumerable<double> Cells(double width, double step) =>
+        Enumerable.Range(0, (int)Math.Round(2 * width / step)).Select(i => -width + (i + 0.5) * step);
 
     private static ConformityDecision Decide(double value, double expanded, Tolerance tolerance) =>
         ConformityRule.Decide(Length.FromMillimetres(value), Length.FromMillimetres(expanded), tolerance);
