@@ -3,7 +3,6 @@ using System.Text.Json;
 using Handspun.Analysis;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Limits;
-using Handspun.Metrology.Quantities;
 using Handspun.Station;
 using Handspun.Wire;
 
@@ -63,19 +62,9 @@ internal static class AnalyzeCommand
 
     private static Limit? LimitOf(string? atLeast, string? atMost)
     {
-        var (lower, upper) = (Bound("--at-least", atLeast), Bound("--at-most", atMost));
-        if (lower is { } low && upper is { } high && low >= high)
-        {
-            throw new StationTroubleException("--at-least does not lie below --at-most: swap them or mend the one that is wrong.", StationTroubleException.Usage);
-        }
-
-        return lower is null && upper is null
-            ? null
-            : new Limit { LowerMillimetres = lower?.Millimetres, UpperMillimetres = upper?.Millimetres, Source = "given on the command line", ConfirmedBy = "the command line" };
+        var bounds = LimitBounds.Read(("--at-least", atLeast), ("--at-most", atMost));
+        return bounds.Problem is { } problem ? throw new StationTroubleException(problem, StationTroubleException.Usage)
+            : bounds.IsEmpty ? null
+            : bounds.ToLimit("given on the command line", "the command line");
     }
-
-    private static Length? Bound(string option, string? text) =>
-        text is null ? null
-        : LengthText.TryParse(text, out var length) ? length
-        : throw new StationTroubleException($"{option} '{text}' is no length. {LengthText.HowToWrite}", StationTroubleException.Usage);
 }

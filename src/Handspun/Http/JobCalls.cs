@@ -5,7 +5,6 @@ using Handspun.Jobs.Limits;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Store;
-using Handspun.Metrology.Quantities;
 using Handspun.Station;
 using Handspun.Wire;
 
@@ -66,31 +65,20 @@ internal static class JobCalls
     {
         public Limit Read()
         {
-            var (lower, upper) = (Bound("at_least", AtLeast), Bound("at_most", AtMost));
-            if (lower is null && upper is null)
+            var bounds = LimitBounds.Read(("at_least", AtLeast), ("at_most", AtMost));
+            if (bounds.Problem is { } problem)
+            {
+                throw new RequestSentenceException(problem);
+            }
+
+            if (bounds.IsEmpty)
             {
                 throw new RequestSentenceException("A limit has at_least, at_most, or both. " + LengthText.HowToWrite);
             }
 
-            if (lower is { } low && upper is { } high && low >= high)
-            {
-                throw new RequestSentenceException("The lower bound of the limit does not lie below the upper one: swap them or mend the one that is wrong.");
-            }
-
             return string.IsNullOrWhiteSpace(Source)
                 ? throw new RequestSentenceException("Say where the limit comes from: the manual and its page, or that it has no source.")
-                : new Limit
-                {
-                    LowerMillimetres = lower?.Millimetres,
-                    UpperMillimetres = upper?.Millimetres,
-                    Source = Source.Trim(),
-                    ConfirmedBy = string.IsNullOrWhiteSpace(ConfirmedBy) ? null : ConfirmedBy.Trim(),
-                };
+                : bounds.ToLimit(Source.Trim(), string.IsNullOrWhiteSpace(ConfirmedBy) ? null : ConfirmedBy.Trim());
         }
-
-        private static Length? Bound(string name, string? text) =>
-            text is null ? null
-            : LengthText.TryParse(text, out var length) ? length
-            : throw new RequestSentenceException($"{name} '{text}' is no length. {LengthText.HowToWrite}");
     }
 }
