@@ -39,6 +39,36 @@ public sealed class AnalyzeTests
         Assert.Contains("over the limit (at most 0.050 mm", output, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Files_ThatCannotBeMeasured_EachGetASentenceWithTheirLine()
+    {
+        (string Text, string Reason)[] files =
+        [
+            ("# unit = mm\ntime_s,channel,value\n0,reading,0\n# unit = in\n0.1,reading,0.01\n", "Line 4: the key 'unit' stands among the rows"),
+            ("# pont = pinion-runout\ntime_s,channel,value\n0,reading,0\n", "Line 1: there is no key 'pont'"),
+            ("time_s,channel,value\n0,reading,0\n0.2,reading,0\n0.1,reading,0\n", "Line 4: the time of 'reading' runs backwards"),
+            ("time_s,channel,value\n0,reading,0\n0.1,reading,Infinity\n", "Line 3: the value 'Infinity' is not finite"),
+            ("time_s,channel,value\n0,gauge,0\n", "Line 2: there is no channel 'gauge'"),
+            ("", "The file is empty"),
+            ("time_s,channel,value\n0,reading,0.01\n", "Only 1 readings came in"),
+            (string.Concat(Enumerable.Range(0, 300).Select(i => FormattableString.Invariant($"{0.01 * i:0.00},reading,0.010\n")).Prepend("time_s,channel,value\n")), "The readings do not move"),
+        ];
+        await using var workshop = new Workshop();
+        var paths = files.Select((file, i) => Path.Combine(workshop.Folder, $"bad-{i}.csv")).ToArray();
+        foreach (var (path, file) in paths.Zip(files))
+        {
+            await File.WriteAllTextAsync(path, file.Text);
+        }
+
+        var (code, output, errors) = await RunningProgram.RunAsync(Programs.Handspun, ["analyze", "--json", .. paths]);
+
+        Assert.Equal((1, ""), (code, errors));
+        var answers = output.Split('\n').Select(line => JsonDocument.Parse(line).RootElement).ToList();
+        Assert.Equal(paths, answers.Select(answer => answer.GetProperty("file").GetString()));
+        Assert.All(answers, answer => Assert.Equal(("rejected", JsonValueKind.Null), (answer.GetProperty("status").GetString(), answer.GetProperty("tir_mm").ValueKind)));
+        Assert.All(files.Zip(answers), pair => Assert.StartsWith(pair.First.Reason, pair.Second.GetProperty("reason").GetString(), StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("analyze")]
     [InlineData("analyze", "x.csv", "--at-most", "0.005")]

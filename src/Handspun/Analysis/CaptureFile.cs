@@ -16,6 +16,11 @@ internal sealed record CaptureFile(string? Point, RotationCapture Capture, Gauge
     /// <exception cref="CaptureFileException">It cannot be read; says where and why.</exception>
     public static CaptureFile Read(string path)
     {
+        if (Directory.Exists(path))
+        {
+            throw new CaptureFileException($"{path} is a folder: name the files in it.");
+        }
+
         try
         {
             return JournalCaptureFile.IsJournal(path) ? JournalCaptureFile.Read(path) : CsvCaptureFile.Read(path);

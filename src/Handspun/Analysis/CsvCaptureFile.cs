@@ -11,6 +11,10 @@ namespace Handspun.Analysis;
 /// <remarks>Channels: <c>reading</c>; <c>index</c>, a pulse; <c>mark</c>, the reference mark passes the pointer; <c>angle_deg</c>, an encoder.</remarks>
 internal static class CsvCaptureFile
 {
+    /// <summary>Rows that a file may have: a hand turns a shaft for a minute, a fast gauge fills this in an hour or more.</summary>
+    public const int MostRows = 4_000_000;
+
+    private const int LongestValue = 1000;
     private static readonly string[] Columns = ["time_s", "channel", "value"];
 
     /// <summary>Reads one.</summary>
@@ -49,9 +53,22 @@ internal static class CsvCaptureFile
 
     private static void ReadRows(StreamReader text, long head, Channels channels)
     {
-        using var rows = new CsvParser(text, new CsvConfiguration(CultureInfo.InvariantCulture) { AllowComments = true, TrimOptions = TrimOptions.Trim, LineBreakInQuotedFieldIsBadData = true });
+        // Comments are not left to the parser: a key among the rows must not be passed over.
+        using var rows = new CsvParser(text, new CsvConfiguration(CultureInfo.InvariantCulture) { AllowComments = false, TrimOptions = TrimOptions.Trim, LineBreakInQuotedFieldIsBadData = true, MaxFieldSize = LongestValue });
+        try
+        {
+            ReadRows(rows, head, channels);
+        }
+        catch (CsvHelperException)   // a row is taken apart only when its values are asked for
+        {
+            throw CaptureFileException.AtLine(head + rows.RawRow, "the row is not CSV: look at its quotes and its length.");
+        }
+    }
+
+    private static void ReadRows(CsvParser rows, long head, Channels channels)
+    {
         long Line() => head + rows.RawRow;
-        if (!Next(rows, Line))
+        if (!rows.Read())
         {
             throw new CaptureFileException("The file is empty: it must have the columns time_s,channel,value.");
         }
@@ -61,31 +78,41 @@ internal static class CsvCaptureFile
             throw CaptureFileException.AtLine(Line(), $"the columns must be {string.Join(",", Columns)}, and they are {string.Join(",", rows.Record!)}.");
         }
 
-        while (Next(rows, Line))
+        var count = 0;
+        while (rows.Read())
         {
-            if (rows.Count != Columns.Length)
+            if (rows[0].StartsWith('#'))
             {
-                throw CaptureFileException.AtLine(Line(), $"a row has {Columns.Length} values, and this one has {rows.Count}.");
+                CsvPreamble.TakeAmongRows(string.Join(",", rows.Record!), Line());
+                continue;
             }
 
-            channels.Take(Number(rows[0], "time", Line()), rows[1], Number(rows[2], "value", Line()), Line());
+            if (++count > MostRows)
+            {
+                throw CaptureFileException.AtLine(Line(), string.Create(CultureInfo.InvariantCulture, $"there are more than {MostRows} rows, far more than a hand turns a shaft for: cut the capture out of the file."));
+            }
+
+            TakeRow(rows, Line(), channels);
         }
     }
 
-    private static bool Next(CsvParser rows, Func<long> line)
+    private static void TakeRow(CsvParser row, long line, Channels channels)
     {
-        try
+        if (row[0] == Columns[0])
         {
-            return rows.Read();
+            throw CaptureFileException.AtLine(line, "the columns stand here again: two captures in one file must be cut apart.");
         }
-        catch (CsvHelperException)
+
+        if (row.Count != Columns.Length)
         {
-            throw CaptureFileException.AtLine(line(), "the row is not CSV: look at its quotes.");
+            throw CaptureFileException.AtLine(line, $"a row has {Columns.Length} values, and this one has {row.Count}: the decimal sign is a point.");
         }
+
+        channels.Take(Number(row[0], "time", line), row[1], Number(row[2], "value", line), line);
     }
 
     private static double Number(string text, string what, long line) =>
-        !double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? throw CaptureFileException.AtLine(line, $"the {what} '{text}' is no number.")
+        !double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? throw CaptureFileException.AtLine(line, $"the {what} '{text}' is no number{(char.IsAsciiDigit(text.FirstOrDefault(char.IsLetterOrDigit)) ? ": the unit stands once, at the head" : "")}.")
         : double.IsFinite(number) ? number
         : throw CaptureFileException.AtLine(line, $"the {what} '{text}' is not finite.");
 

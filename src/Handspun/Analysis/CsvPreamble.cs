@@ -7,7 +7,7 @@ namespace Handspun.Analysis;
 /// <summary>The comment lines at the head of a CSV capture: <c># key = value</c>.</summary>
 internal sealed class CsvPreamble
 {
-    private const string Keys = "point, unit, resolution_mm, error_limit_mm, index_turns, setting_mm, setting_u95_mm";
+    private static readonly string[] Keys = ["point", "unit", "resolution_mm", "error_limit_mm", "index_turns", "setting_mm", "setting_u95_mm"];
 
     private readonly HashSet<string> _seen = [];
 
@@ -41,14 +41,12 @@ internal sealed class CsvPreamble
     /// <exception cref="CaptureFileException">Its key is unknown or stands twice, or its value does not fit.</exception>
     public void Take(string line, long number)
     {
-        var text = line.TrimStart('#', ' ', '\t');
-        var equals = text.IndexOf('=', StringComparison.Ordinal);
-        if (equals < 0)
+        if (Pair(line, '=') is not ({ } key, { } value))
         {
+            RefuseColon(line, number);
             return;   // a remark
         }
 
-        var (key, value) = (text[..equals].Trim(), text[(equals + 1)..].Trim());
         if (!_seen.Add(key))
         {
             throw CaptureFileException.AtLine(number, $"the key '{key}' stands twice.");
@@ -83,9 +81,37 @@ internal sealed class CsvPreamble
                 SettingU95Millimetres = Number(key, value, number, least: 0);
                 break;
             default:
-                throw CaptureFileException.AtLine(number, $"there is no key '{key}': known are {Keys}.");
+                throw CaptureFileException.AtLine(number, $"there is no key '{key}': known are {string.Join(", ", Keys)}.");
         }
     }
+
+    /// <summary>Takes a comment line among the rows: a remark may stand there, a key may not, since some rows went by without it.</summary>
+    /// <exception cref="CaptureFileException">It is a key.</exception>
+    public static void TakeAmongRows(string line, long number)
+    {
+        if ((Pair(line, '=') ?? Pair(line, ':'))?.Key is { } key && IsKnown(key))
+        {
+            throw CaptureFileException.AtLine(number, $"the key '{key}' stands among the rows: keys stand at the head, and two captures in one file must be cut apart.");
+        }
+    }
+
+    // A colon for an equals sign would else pass for a remark, and inches for millimetres.
+    private static void RefuseColon(string line, long number)
+    {
+        if (Pair(line, ':') is ({ } key, { } value) && IsKnown(key))
+        {
+            throw CaptureFileException.AtLine(number, $"'{key}' needs an equals sign: write '# {key.ToLowerInvariant()} = {value}'.");
+        }
+    }
+
+    private static (string Key, string Value)? Pair(string line, char sign)
+    {
+        var text = line.TrimStart('#', ' ', '\t');
+        var place = text.IndexOf(sign, StringComparison.Ordinal);
+        return place < 0 ? null : (text[..place].Trim(), text[(place + 1)..].Trim());
+    }
+
+    private static bool IsKnown(string key) => Keys.Contains(key, StringComparer.OrdinalIgnoreCase);
 
     private static double Number(string key, string value, long line, double least) =>
         double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number) && number >= least

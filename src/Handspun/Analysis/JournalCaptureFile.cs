@@ -1,3 +1,4 @@
+using System.Globalization;
 using Handspun.Capture.Finishing;
 using Handspun.Gauges.Journal;
 using Handspun.Gauges.Profiles;
@@ -28,6 +29,11 @@ internal static class JournalCaptureFile
         try
         {
             var replay = JournalReplay.Read(path);
+            if (replay.Readings.Count > CsvCaptureFile.MostRows)
+            {
+                throw new CaptureFileException(string.Create(CultureInfo.InvariantCulture, $"The journal holds {replay.Readings.Count} readings, more than the {CsvCaptureFile.MostRows} that are measured at once: it is no single capture; export the capture from its record."));
+            }
+
             return new(
                 replay.Header.Point,
                 ReplayedCapture.Of(replay, TimeSpan.Zero),

@@ -56,11 +56,61 @@ public sealed class CaptureFileTests : IDisposable
     [InlineData(Columns + "0,reading,0\n0.1,temperature,20\n", "Line 3: there is no channel 'temperature'")]
     [InlineData("# unit = mm\n\n" + Columns + "0,reading,NaN\n", "Line 4: the value 'NaN' is not finite")]
     [InlineData(Columns + "0,reading,-Infinity\n", "Line 2: the value '-Infinity' is not finite")]
-    [InlineData(Columns + "0,reading,0,01\n", "Line 2: a row has 3 values")]
+    [InlineData("# unit: in\n" + Columns, "Line 1: 'unit' needs an equals sign: write '# unit = in'")]
+    [InlineData("# Resolution_mm: 0.01\n" + Columns, "Line 1: 'Resolution_mm' needs an equals sign: write '# resolution_mm = 0.01'")]
+    [InlineData("# Unit = in\n" + Columns, "Line 1: there is no key 'Unit'")]
+    [InlineData("# unit = mm\n" + Columns + "0,reading,0\n# unit = in\n0.1,reading,0.01\n", "Line 4: the key 'unit' stands among the rows")]
+    [InlineData(Columns + "0,reading,0\n# unit: in\n0.1,reading,0.01\n", "Line 3: the key 'unit' stands among the rows")]
+    [InlineData(Columns + "0,reading,0\n" + Columns + "0,reading,0\n", "Line 3: the columns stand here again")]
+    [InlineData(Columns + "0,reading,0.01\n0.1,reading,0.0004 in\n", "Line 3: the value '0.0004 in' is no number: the unit stands once, at the head")]
+    [InlineData(Columns + "0,reading,0\nNaN,reading,0\n", "Line 3: the time 'NaN' is not finite")]
+    [InlineData(Columns + "0,reading,1e999\n", "Line 2: the value '1e999' is not finite")]
+    [InlineData(Columns + "0,reading,\n", "Line 2: the value '' is no number")]
+    [InlineData(Columns + "0,reading,\"0\n1,reading,0\n", "is not CSV: look at its quotes")]
+    [InlineData(Columns + "0.2,index,1\n0.3,reading,0\n0.1,index,1\n", "Line 4: the time of 'index' runs backwards, from 0.2 to 0.1 s")]
+    [InlineData(Columns + "0,reading,0,01\n", "Line 2: a row has 3 values, and this one has 4: the decimal sign is a point")]
     [InlineData(Columns + "0,reading,zero\n", "Line 2: the value 'zero' is no number")]
     [InlineData(Columns + "0.2,reading,0\n0.1,reading,0\n", "Line 3: the time of 'reading' runs backwards, from 0.2 to 0.1 s")]
     public void Csv_ThatDoesNotHold_SaysWhatIsWrongAndWhere(string text, string words) =>
         Assert.Contains(words, Assert.Throws<CaptureFileException>(() => CaptureFile.Read(Write(text))).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void Csv_WithRemarksAmongItsRows_IsRead()
+    {
+        var read = CaptureFile.Read(Write(Columns + "0,reading,0\n# a gust of wind, then quiet\n0.1,reading,0.01\n\n0.2,reading,0.02\n"));
+
+        Assert.Equal([0, 0.01, 0.02], read.Capture.Millimetres.ToArray());
+    }
+
+    [Fact]
+    public void Csv_OfAValueWithoutEnd_IsRefused()
+    {
+        var text = Columns + "0,reading,0." + new string('0', 5000) + "\n";
+
+        Assert.Contains("Line 2: the row is not CSV", Assert.Throws<CaptureFileException>(() => CaptureFile.Read(Write(text))).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Csv_OfTenMillionRows_IsRefusedAtTheLineWhereItBecomesTooMuch()
+    {
+        var file = Path.Combine(_folder, "long.csv");
+        using (var text = new StreamWriter(file))
+        {
+            text.Write(Columns);
+            for (var i = 0; i < 10_000_000; i++)
+            {
+                text.Write("0,reading,0\n");
+            }
+        }
+
+        var refused = Assert.Throws<CaptureFileException>(() => CaptureFile.Read(file));
+
+        Assert.StartsWith("Line 4000002: there are more than 4000000 rows", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Folder_InPlaceOfAFile_IsSaidSo() =>
+        Assert.Contains("is a folder: name the files in it", Assert.Throws<CaptureFileException>(() => CaptureFile.Read(_folder)).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Csv_OfBytesThatAreNoText_IsRefused()
