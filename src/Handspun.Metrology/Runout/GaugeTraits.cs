@@ -15,13 +15,28 @@ public sealed record GaugeTraits
     /// <summary>How far the plunger's axis may lean away from square to the shaft, in degrees. 0 ≤ lean &lt; 45.</summary>
     public double PlungerLeanDegrees { get; init; } = 3;
 
+    /// <summary>For a lever indicator, the angle between lever and surface in degrees by which its readings have been corrected (<see cref="Misalignment.LeverFactor"/>); null for a plunger.</summary>
+    public double? LeverDegrees { get; init; }
+
+    /// <summary>How far the lever may stand from that angle, in degrees; as an eye judges it.</summary>
+    public double LeverDoubtDegrees { get; init; } = 5;
+
     /// <summary>Standard uncertainty for the error limit, in millimetres: a rectangle of twice the limit (JCGM 100:2008, 4.3.7).</summary>
     internal double ErrorDoubt => Math.Abs(ErrorLimit.Millimetres) / Math.Sqrt(3);
 
-    /// <summary>Standard uncertainty for the plunger's lean over a movement, in millimetres: a rectangle from none of its cosine error to all of it.</summary>
-    internal double LeanDoubt(double movement)
+    /// <summary>Standard uncertainty for how the gauge stands over a movement, in millimetres: a rectangle from none of <see cref="Misalignment.LargestShare"/> to all of it.</summary>
+    internal double LeanDoubt(double movement) => movement * Misalignment.LargestShare(this) / Math.Sqrt(3);
+
+    /// <summary>The same gauge as a lever at an angle to the surface, whose readings are multiplied by <see cref="Misalignment.LeverFactor"/>.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The angle is not 0 to less than 90 degrees.</exception>
+    public GaugeTraits AtLever(double degrees)
     {
-        var lean = Math.Clamp(Math.Abs(PlungerLeanDegrees), 0, 45) * Math.PI / 180;
-        return movement * (1 - Math.Cos(lean)) / Math.Sqrt(3);
+        var factor = Misalignment.LeverFactor(degrees);
+        return this with
+        {
+            Resolution = Length.FromMillimetres(Resolution.Millimetres * factor),
+            ErrorLimit = Length.FromMillimetres(ErrorLimit.Millimetres * factor),
+            LeverDegrees = degrees,
+        };
     }
 }

@@ -6,7 +6,7 @@ namespace Handspun.Metrology.Runout;
 /// <param name="Fit">From the scatter of the readings about the fit, the angle's doubt included (type A).</param>
 /// <param name="Resolution">From the gauge's step: a rectangle one step wide (JCGM 100:2008, F.2.2.1), as far as noise does not even it out.</param>
 /// <param name="GaugeError">From the gauge's error limit: a rectangle of twice the limit.</param>
-/// <param name="Alignment">From the plunger's lean: the reading grows by one over the cosine, a rectangle from none to all of it.</param>
+/// <param name="Alignment">From the plunger's lean, or the lever's angle: a rectangle as wide as the share of the runout that it may be wrong by.</param>
 internal readonly record struct RunoutBudget(double Fit, double Resolution, double GaugeError, double Alignment)
 {
     /// <summary>The parts put together for a runout.</summary>

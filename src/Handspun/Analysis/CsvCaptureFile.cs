@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using CsvHelper;
 using CsvHelper.Configuration;
-using Handspun.Metrology.Quantities;
 using Handspun.Metrology.Runout;
 
 namespace Handspun.Analysis;
@@ -140,7 +139,7 @@ internal static class CsvCaptureFile
             {
                 case "reading":
                     _seconds.Add(seconds);
-                    _millimetres.Add(value * preamble.MillimetresPerUnit);
+                    _millimetres.Add(value * preamble.MillimetresPerReading);
                     break;
                 case "index":
                     _index.Add(seconds);
@@ -171,11 +170,7 @@ internal static class CsvCaptureFile
                     EncoderSeconds = _encoderSeconds.ToArray(),
                     EncoderDegrees = _encoderDegrees.ToArray(),
                 },
-                new GaugeTraits
-                {
-                    Resolution = Length.FromMillimetres(preamble.ResolutionMillimetres),
-                    ErrorLimit = Length.FromMillimetres(preamble.ErrorLimitMillimetres),
-                })
+                preamble.Gauge)
             {
                 Setting = preamble.Setting,
             };

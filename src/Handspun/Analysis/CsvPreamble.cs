@@ -1,13 +1,14 @@
 using System.Globalization;
 using Handspun.Metrology.Bore;
 using Handspun.Metrology.Quantities;
+using Handspun.Metrology.Runout;
 
 namespace Handspun.Analysis;
 
 /// <summary>The comment lines at the head of a CSV capture: <c># key = value</c>.</summary>
 internal sealed class CsvPreamble
 {
-    private static readonly string[] Keys = ["point", "unit", "resolution_mm", "error_limit_mm", "index_turns", "setting_mm", "setting_u95_mm"];
+    private static readonly string[] Keys = ["point", "unit", "resolution_mm", "error_limit_mm", "index_turns", "setting_mm", "setting_u95_mm", "lever_deg"];
 
     private readonly HashSet<string> _seen = [];
 
@@ -26,6 +27,12 @@ internal sealed class CsvPreamble
     /// <summary>Shaft turns from one index pulse to the next.</summary>
     public double IndexTurns { get; private set; } = 1;
 
+    /// <summary>The angle between a lever indicator and the surface, in degrees; null for a plunger.</summary>
+    public double? LeverDegrees { get; private set; }
+
+    /// <summary>Millimetres that the shaft moves for one unit of the readings.</summary>
+    public double MillimetresPerReading => MillimetresPerUnit * Misalignment.LeverFactor(LeverDegrees ?? 0);
+
     /// <summary>The size of the ring or micrometer that a bore gauge was zeroed at, in millimetres; null where it is not named.</summary>
     public double? SettingMillimetres { get; private set; }
 
@@ -36,6 +43,20 @@ internal sealed class CsvPreamble
     public BoreSetting? Setting => SettingMillimetres is { } size
         ? new(Length.FromMillimetres(size), Length.FromMillimetres(SettingU95Millimetres), Length.Zero, Length.Zero)
         : null;
+
+    /// <summary>The gauge, as far as it is described.</summary>
+    public GaugeTraits Gauge
+    {
+        get
+        {
+            var plunger = new GaugeTraits
+            {
+                Resolution = Length.FromMillimetres(ResolutionMillimetres),
+                ErrorLimit = Length.FromMillimetres(ErrorLimitMillimetres),
+            };
+            return LeverDegrees is { } degrees ? plunger.AtLever(degrees) : plunger;
+        }
+    }
 
     /// <summary>Takes a comment line in.</summary>
     /// <exception cref="CaptureFileException">Its key is unknown or stands twice, or its value does not fit.</exception>
@@ -73,6 +94,9 @@ internal sealed class CsvPreamble
                 break;
             case "index_turns":
                 IndexTurns = Number(key, value, number, least: double.Epsilon);
+                break;
+            case "lever_deg":
+                LeverDegrees = Number(key, value, number, least: 0, below: 90);
                 break;
             case "setting_mm":
                 SettingMillimetres = Number(key, value, number, least: double.Epsilon);
@@ -113,8 +137,8 @@ internal sealed class CsvPreamble
 
     private static bool IsKnown(string key) => Keys.Contains(key, StringComparer.OrdinalIgnoreCase);
 
-    private static double Number(string key, string value, long line, double least) =>
-        double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number) && number >= least
+    private static double Number(string key, string value, long line, double least, double below = double.PositiveInfinity) =>
+        double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number) && number >= least && number < below
             ? number
             : throw CaptureFileException.AtLine(line, $"'{key} = {value}' is no number that fits.");
 }

@@ -1,6 +1,7 @@
 using Handspun.Metrology.Decision;
 using Handspun.Metrology.Fits;
 using Handspun.Metrology.Quantities;
+using Handspun.Metrology.Tests.Reference;
 
 namespace Handspun.Metrology.Tests.Fits;
 
@@ -53,6 +54,11 @@ public class ClearanceTests
         Assert.Equal(0.0108, ThermalGrowth.CastIron.Of(Length.FromMillimetres(100), 10).Millimetres, 1e-12);
         Assert.Equal(0.0238, ThermalGrowth.AluminiumAlloy.Of(Length.FromMillimetres(100), 10).Millimetres, 1e-12);
     }
+
+    [Fact]
+    public void Growth_OfEveryRowOfTheTables_IsTheirs() => Assert.All(
+        ReferenceData.Rows("thermal-expansion.csv"),
+        row => Assert.Equal(row[3], new ThermalGrowth(row[0] * 1e-6, 0).Of(Length.FromMillimetres(row[1]), row[2]).Millimetres, 1e-12));
 
     [Fact]
     public void Size_OfAWarmBody_IsBroughtToTwentyDegreesWithItsDoubts()

@@ -56,6 +56,7 @@ public sealed class CaptureFileTests : IDisposable
     [InlineData(Columns + "0,reading,0\n0.1,temperature,20\n", "Line 3: there is no channel 'temperature'")]
     [InlineData("# unit = mm\n\n" + Columns + "0,reading,NaN\n", "Line 4: the value 'NaN' is not finite")]
     [InlineData(Columns + "0,reading,-Infinity\n", "Line 2: the value '-Infinity' is not finite")]
+    [InlineData("# lever_deg = 90\n" + Columns, "Line 1: 'lever_deg = 90' is no number that fits")]
     [InlineData("# unit: in\n" + Columns, "Line 1: 'unit' needs an equals sign: write '# unit = in'")]
     [InlineData("# Resolution_mm: 0.01\n" + Columns, "Line 1: 'Resolution_mm' needs an equals sign: write '# resolution_mm = 0.01'")]
     [InlineData("# Unit = in\n" + Columns, "Line 1: there is no key 'Unit'")]
@@ -74,6 +75,17 @@ public sealed class CaptureFileTests : IDisposable
     public void Csv_ThatDoesNotHold_SaysWhatIsWrongAndWhere(string text, string words) =>
         Assert.Contains(words, Assert.Throws<CaptureFileException>(() => CaptureFile.Read(Write(text))).Message, StringComparison.Ordinal);
 
+    // A lever at 60 degrees to the surface: the part moves half of what it shows (cosine).
+    [Fact]
+    public void Csv_OfALever_IsReadAsThePartMoves()
+    {
+        var read = CaptureFile.Read(Write("# lever_deg = 60\n# resolution_mm = 0.002\n" + Columns + "0,reading,0.1\n"));
+
+        Assert.Equal(0.05, read.Capture.Millimetres.Span[0], 1e-15);
+        Assert.Equal(0.001, read.Gauge.Resolution.Millimetres, 1e-15);
+        Assert.Equal(60, read.Gauge.LeverDegrees);
+    }
+
     [Fact]
     public void Csv_WithRemarksAmongItsRows_IsRead()
     {
@@ -91,13 +103,13 @@ public sealed class CaptureFileTests : IDisposable
     }
 
     [Fact]
-    public void Csv_OfTenMillionRows_IsRefusedAtTheLineWhereItBecomesTooMuch()
+    public void Csv_OfFarTooManyRows_IsRefusedAtTheLineWhereItBecomesTooMuch()
     {
         var file = Path.Combine(_folder, "long.csv");
         using (var text = new StreamWriter(file))
         {
             text.Write(Columns);
-            for (var i = 0; i < 10_000_000; i++)
+            for (var i = 0; i <= CsvCaptureFile.MostRows; i++)
             {
                 text.Write("0,reading,0\n");
             }
