@@ -115,6 +115,7 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
             Count = SoFar.Count,
             Value = figures.Value,
             ValueU95 = figures.ValueU95,
+            Warnings = [.. SoFar.LiveWarnings(soFar)],
             Live = SoFar.Live(soFar),
             Sentence = phase == CapturePhase.Ended ? Task.Method.Words.Enough
                 : GaugeGoneSince is not null ? Task.Method.Words.GaugeGone

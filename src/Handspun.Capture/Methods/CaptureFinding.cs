@@ -23,6 +23,9 @@ public abstract record CaptureFinding
     /// <summary>What makes the result less sure than it looks.</summary>
     public abstract IEnumerable<RecordWarning> Warnings { get; }
 
+    /// <summary>What makes the result so far less sure than it looks, while the capture goes on; what only time can bring is not among it.</summary>
+    public virtual IEnumerable<RecordWarning> LiveWarnings(CaptureSoFar soFar) => [];
+
     /// <summary>What only this kind tells of a capture that goes on.</summary>
     public abstract LiveFigures Live(CaptureSoFar soFar);
 

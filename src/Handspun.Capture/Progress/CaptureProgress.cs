@@ -1,5 +1,6 @@
 using Handspun.Capture.Bays;
 using Handspun.Capture.Methods;
+using Handspun.Jobs.Records;
 using Handspun.Metrology.Quantities;
 
 namespace Handspun.Capture.Progress;
@@ -49,6 +50,9 @@ public sealed record CaptureProgress
 
     /// <summary>Its expanded uncertainty (k = 2).</summary>
     public Length? ValueU95 { get; init; }
+
+    /// <summary>What makes the result so far less sure than it looks.</summary>
+    public IReadOnlyList<RecordWarning> Warnings { get; init; } = [];
 
     /// <summary>What only this kind of measurement tells.</summary>
     public required LiveFigures Live { get; init; }

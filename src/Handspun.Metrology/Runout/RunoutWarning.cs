@@ -30,6 +30,9 @@ public enum RunoutWarning
     /// <summary>The shaft seems to have been turned back on the way.</summary>
     BackwardsSuspected,
 
+    /// <summary>The shaft turns faster than this gauge can follow; told while it turns.</summary>
+    TurningTooFast,
+
     /// <summary>A narrow place stands out at the same angle every turn.</summary>
     LocalFault,
 }
@@ -49,6 +52,7 @@ public static class RunoutWarningText
         RunoutWarning.TurnCountAmbiguous => "turn-count-ambiguous",
         RunoutWarning.IndexDoubtful => "index-doubtful",
         RunoutWarning.BackwardsSuspected => "backwards-suspected",
+        RunoutWarning.TurningTooFast => "turning-too-fast",
         RunoutWarning.LocalFault => "local-fault",
         _ => throw new ArgumentOutOfRangeException(nameof(warning), warning, "No such warning."),
     };
@@ -65,6 +69,7 @@ public static class RunoutWarningText
         RunoutWarning.TurnCountAmbiguous => "The shape repeats within a turn: the count of turns may be double or half.",
         RunoutWarning.LocalFault => "A narrow place stands out at the same angle every turn; it is told apart and is no part of the runout.",
         RunoutWarning.BackwardsSuspected => "The shaft seems to have been turned back on the way; turn one way only, to the end.",
+        RunoutWarning.TurningTooFast => "The shaft turns too fast for this gauge: what lies between two readings is not seen.",
         RunoutWarning.IndexDoubtful => "Index pulses were missed or came twice; check the sensor's gap and wiring.",
         _ => throw new ArgumentOutOfRangeException(nameof(warning), warning, "No such warning."),
     };

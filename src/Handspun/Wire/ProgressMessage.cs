@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using Handspun.Capture.Progress;
 using Handspun.Jobs.Points;
+using Handspun.Jobs.Records;
 using Handspun.Metrology.Quantities;
 
 namespace Handspun.Wire;
@@ -38,6 +39,9 @@ internal sealed record ProgressMessage
 
     public required string Sentence { get; init; }
 
+    /// <summary>What makes the result so far less sure than it looks.</summary>
+    public required IReadOnlyList<RecordWarning> Warnings { get; init; }
+
     /// <summary>What only this kind of measurement tells.</summary>
     [JsonExtensionData]
     public Dictionary<string, JsonElement> Live { get; init; } = [];
@@ -58,6 +62,7 @@ internal sealed record ProgressMessage
         ValueMm = Rounded(progress.Value),
         ValueU95Mm = Rounded(progress.ValueU95),
         Sentence = progress.Sentence,
+        Warnings = progress.Warnings,
         Live = FlatFigures.Of(progress.Live),
     };
 

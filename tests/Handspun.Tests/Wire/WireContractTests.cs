@@ -118,12 +118,13 @@ public sealed class WireContractTests
             Now = TimeSpan.FromSeconds(3),
             Count = 1.25,
             Value = Length.FromMillimetres(0.08),
-            Live = new RunoutLive { Turns = 1.25, TurnsWanted = 3, TirMillimetres = 0.08 },
+            Warnings = [new RecordWarning("turning-too-fast", "Too fast.")],
+            Live = new RunoutLive { Turns = 1.25, TurnsWanted = 3, TurnsPerSecond = 0.5, ReadingsPerTurn = 9, HiddenPeakMillimetres = 0.004825, LeastSecondsPerTurn = 12 / 4.5, SecondsToGo = 3.5, TirMillimetres = 0.08 },
             Sentence = "Keep turning.",
         };
 
         Assert.Equal(
-            """{"capture":"c1","job":"2026-0001","point":"pinion-runout","kind":"runout","gauge":"pinion","phase":"running","started":1,"now":3,"readings":0,"count":1.25,"wanted":3,"value_mm":0.08,"value_u95_mm":null,"sentence":"Keep turning.","turns":1.25,"turns_wanted":3,"turns_per_s":0,"readings_per_turn":0,"tir_mm":0.08,"tir_u95_mm":null}""",
+            """{"capture":"c1","job":"2026-0001","point":"pinion-runout","kind":"runout","gauge":"pinion","phase":"running","started":1,"now":3,"readings":0,"count":1.25,"wanted":3,"value_mm":0.08,"value_u95_mm":null,"sentence":"Keep turning.","warnings":[{"code":"turning-too-fast","sentence":"Too fast."}],"turns":1.25,"turns_wanted":3,"turns_per_s":0.5,"readings_per_turn":9,"hidden_peak_mm":0.004825,"least_s_per_turn":2.666667,"s_to_go":3.5,"tir_mm":0.08,"tir_u95_mm":null}""",
             JsonSerializer.Serialize(ProgressMessage.Of(progress), WireJson.Options));
     }
 

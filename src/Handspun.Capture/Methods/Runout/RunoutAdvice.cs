@@ -6,23 +6,20 @@ namespace Handspun.Capture.Methods.Runout;
 /// <summary>What the hand on the wheel is told while the shaft turns.</summary>
 internal static class RunoutAdvice
 {
-    private const double FewestReadingsPerTurn = 12;   // fewer, and 3.4 % of the amplitude can hide between two readings: 1 - cos(180°/12)
-
-    public static string For(RunoutResult result, CaptureSoFar soFar)
+    public static string For(RunoutResult result, RunoutOutlook outlook, CaptureSoFar soFar)
     {
         if (result.Turns <= 0)
         {
             return "Turning. Keep on, slowly and evenly.";
         }
 
-        if (result.TurnsPerSecond > 0 && soFar.ReadingsPerSecond / result.TurnsPerSecond < FewestReadingsPerTurn)
+        if (outlook is { IsTooFast: true, LeastSecondsPerTurn: { } seconds })
         {
-            var seconds = FewestReadingsPerTurn / soFar.ReadingsPerSecond;
             return string.Create(CultureInfo.InvariantCulture, $"Turn slower: this gauge needs at least {seconds:0.0} seconds a turn.");
         }
 
         var seen = string.Create(CultureInfo.InvariantCulture, $"Keep turning: {Math.Min(result.Turns, soFar.Wanted):0.0} of {soFar.Wanted:0.#} turns");
-        var left = result.TurnsPerSecond > 0 ? Math.Ceiling((soFar.Wanted - result.Turns) / result.TurnsPerSecond) : 0;
+        var left = Math.Ceiling(outlook.SecondsToGo ?? 0);
         var going = left is > 0 and < 60 ? string.Create(CultureInfo.InvariantCulture, $"{seen}, about {left:0} s to go.") : seen + ".";
         return soFar.Marks switch
         {

@@ -38,20 +38,33 @@ public sealed record RunoutFinding(RunoutResult Result) : CaptureFinding
     };
 
     /// <inheritdoc/>
-    public override IEnumerable<RecordWarning> Warnings =>
-        Result.Warnings.Select(warning => new RecordWarning(RunoutWarningText.Code(warning), RunoutWarningText.Sentence(warning)));
+    public override IEnumerable<RecordWarning> Warnings => Result.Warnings.Select(InWords);
 
     /// <inheritdoc/>
-    public override LiveFigures Live(CaptureSoFar soFar) => new RunoutLive
+    public override IEnumerable<RecordWarning> LiveWarnings(CaptureSoFar soFar) => Outlook(soFar).Warnings.Select(InWords);
+
+    /// <inheritdoc/>
+    public override LiveFigures Live(CaptureSoFar soFar)
     {
-        Turns = Result.Turns,
-        TurnsWanted = soFar.Wanted,
-        TurnsPerSecond = Result.TurnsPerSecond,
-        ReadingsPerTurn = Result.TurnsPerSecond > 0 ? soFar.ReadingsPerSecond / Result.TurnsPerSecond : 0,
-        TirMillimetres = Result.Tir?.Millimetres,
-        TirU95Millimetres = Result.TirU95?.Millimetres,
-    };
+        var outlook = Outlook(soFar);
+        return new RunoutLive
+        {
+            Turns = Result.Turns,
+            TurnsWanted = soFar.Wanted,
+            TurnsPerSecond = Result.TurnsPerSecond,
+            ReadingsPerTurn = outlook.ReadingsPerTurn,
+            HiddenPeakMillimetres = outlook.HiddenPeak?.Millimetres,
+            LeastSecondsPerTurn = outlook.LeastSecondsPerTurn,
+            SecondsToGo = outlook.SecondsToGo,
+            TirMillimetres = Result.Tir?.Millimetres,
+            TirU95Millimetres = Result.TirU95?.Millimetres,
+        };
+    }
 
     /// <inheritdoc/>
-    public override string Advice(CaptureSoFar soFar) => RunoutAdvice.For(Result, soFar);
+    public override string Advice(CaptureSoFar soFar) => RunoutAdvice.For(Result, Outlook(soFar), soFar);
+
+    private RunoutOutlook Outlook(CaptureSoFar soFar) => RunoutOutlook.Of(Result, soFar.ReadingsPerSecond, soFar.Wanted);
+
+    private static RecordWarning InWords(RunoutWarning warning) => new(RunoutWarningText.Code(warning), RunoutWarningText.Sentence(warning));
 }

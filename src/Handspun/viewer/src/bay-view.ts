@@ -2,9 +2,9 @@
 
 import { gaugeOf, stageOf, type BayState, type Stage } from './bay-state';
 import { gaugeWords, type GaugeWords } from './gauge-words';
-import { digits, uncertainty } from './units';
+import { digits, roundedUp, uncertainty } from './units';
 import { verdictOf, type Verdict } from './verdict';
-import type { GaugeState, Words } from './wire';
+import type { GaugeState, Progress, Unit, Words } from './wire';
 
 export interface BayView {
   readonly stage: Stage;
@@ -24,6 +24,8 @@ export interface BayView {
   readonly fraction: number;
   readonly wanted: number;
   readonly speed: string;
+  /** How closely the gauge reads, and what could hide between two readings; empty where it is not known. */
+  readonly sampling: string;
   readonly sentence: string;
   readonly verdict: Verdict | null;
   readonly warnings: readonly string[];
@@ -78,9 +80,10 @@ export function viewOf(state: BayState): BayView {
     fraction: count === null || wanted <= 0 ? 0 : Math.min(1, Math.max(0, count / wanted)),
     wanted,
     speed: stage === 'running' && !gauge.trouble ? speedWords(progress?.turns_per_s ?? null) : '',
+    sampling: stage === 'running' && !gauge.trouble && progress !== null ? samplingWords(progress, unit) : '',
     sentence: !onPoint ? '' : result ? (result.missing ?? result.sentence ?? '') : gauge.trouble ? gauge.detail : stage === 'working' ? '' : (progress?.sentence ?? ''),
     verdict: result ? verdictOf(result) : null,
-    warnings: result?.warnings.map((warning) => warning.sentence) ?? [],
+    warnings: (result ?? (stage === 'running' ? progress : null))?.warnings.map((warning) => warning.sentence) ?? [],
     limit: onPoint ? limitWords(state, unit) : '',
     gauge: onPoint ? gauge : null,
     gauges: stage === 'idle' ? [...state.gauges.values()].map(inOneLine) : [],
@@ -103,6 +106,13 @@ function countWords(count: number | null, wanted: number, what: string): string 
 function speedWords(turnsPerSecond: number | null): string {
   if (turnsPerSecond === null || !(turnsPerSecond > 0)) return '';
   return `${Math.round(turnsPerSecond * 60)} turns a minute`;
+}
+
+function samplingWords(progress: Progress, unit: Unit): string {
+  const { readings_per_turn: perTurn, hidden_peak_mm: hidden } = progress;
+  if (!perTurn || !(perTurn > 0)) return '';
+  const closely = `${Math.round(perTurn)} readings a turn`;
+  return hidden === null || hidden === undefined ? closely : `${closely}; up to ${roundedUp(hidden, unit)} could hide between two`;
 }
 
 function limitWords(state: BayState, unit: 'in' | 'mm'): string {

@@ -74,6 +74,7 @@ function show(): void {
   put('bay-tir-u', view.uncertainty);
   put('bay-turns', view.counted);
   put('bay-speed', view.speed);
+  put('bay-sampling', view.sampling);
   put('bay-sentence', view.sentence);
   put('bay-verdict', view.verdict?.word ?? '');
   put('bay-limit', view.limit);

@@ -28,8 +28,13 @@ export function digits(mm: number, unit: Unit): string {
 
 /** An uncertainty with its sign and unit, rounded up: `± 0.0002 in`. */
 export function uncertainty(u95mm: number, unit: Unit): string {
+  return `±\u00a0${roundedUp(u95mm, unit)}`;
+}
+
+/** A length that must not look smaller than it is, with its unit: `0.0002 in`. */
+export function roundedUp(mm: number, unit: Unit): string {
   const scale = 10 ** decimals[unit];
   // A hair is taken off first, so that 0.0002 held as 0.00020000000000000001 stays 0.0002.
-  const rounded = Math.ceil(inUnit(u95mm, unit) * scale - 1e-6) / scale;
-  return `±\u00a0${inDigits(rounded, unit)}\u00a0${unit}`;
+  const rounded = Math.ceil(inUnit(mm, unit) * scale - 1e-6) / scale;
+  return `${inDigits(rounded, unit)}\u00a0${unit}`;
 }

@@ -47,8 +47,15 @@ export interface Progress {
   readonly value_mm: number | null;
   readonly value_u95_mm: number | null;
   readonly sentence: string | null;
+  /** What makes the result so far less sure than it looks. */
+  readonly warnings: readonly Warning[];
   /** Only where a shaft turns. */
   readonly turns_per_s?: number | null;
+  readonly readings_per_turn?: number | null;
+  /** The largest peak that could hide between two readings. */
+  readonly hidden_peak_mm?: number | null;
+  readonly least_s_per_turn?: number | null;
+  readonly s_to_go?: number | null;
 }
 
 export interface Limit {

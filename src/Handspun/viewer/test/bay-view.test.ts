@@ -27,6 +27,19 @@ test('a turning bay shows the runout so far, the turns and the speed', () => {
   assert.equal(shown.verdict, null);
 });
 
+test('a turning bay says how closely it reads and what could hide', () => {
+  const shown = view({ kind: 'snapshot', bay }, { kind: 'progress', progress: turning });
+  assert.equal(shown.sampling, '119 readings a turn; up to 0.0001\u00a0in could hide between two');
+  assert.deepEqual(shown.warnings, []);
+});
+
+test('a shaft that turns too fast is warned about while it turns', () => {
+  const warnings = [{ code: 'turning-too-fast', sentence: 'The shaft turns too fast.' }];
+  const shown = view({ kind: 'snapshot', bay }, { kind: 'progress', progress: { ...turning, readings_per_turn: 7.6, hidden_peak_mm: null, warnings } });
+  assert.equal(shown.sampling, '8 readings a turn');
+  assert.deepEqual(shown.warnings, ['The shaft turns too fast.']);
+});
+
 test('what is not turned is counted in whole strokes, under its own name', () => {
   const words = { waiting: 'Waiting for the first push', running: 'Pushing and pulling', again: 'Once more', so_far: 'End play so far', counted: 'cycles' };
   const shown = view({ kind: 'snapshot', bay: { ...bay, kind: 'end-play', words } }, { kind: 'progress', progress: { ...turning, count: 2.7, turns_per_s: null } });

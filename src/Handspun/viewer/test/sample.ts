@@ -18,6 +18,7 @@ export const progress: Progress = {
   value_mm: null,
   value_u95_mm: null,
   sentence: 'Turn the wheel by hand.',
+  warnings: [],
 };
 
 export const turning: Progress = {
@@ -27,6 +28,8 @@ export const turning: Progress = {
   now: 15,
   count: 1.2,
   turns_per_s: 0.42,
+  readings_per_turn: 119.4,
+  hidden_peak_mm: 0.00003,
   readings: 90,
   value_mm: 0.0791,
   value_u95_mm: 0.0042,
