@@ -24,13 +24,15 @@ public static class RunoutMethod
         }
 
         var trace = Trace.Of(capture.Seconds.Span, capture.Millimetres.Span, gauge.Resolution.Millimetres);
-        if (!Moves(trace) && AngleMoves(capture))
+        var moves = Moves(trace) && trace.Range > 0;
+        if (!moves && AngleMoves(capture))
         {
             // A shaft that runs true to a digit does not move the reading; that it turned is known all the same.
             trace = Trace.Of(capture.Seconds.Span, capture.Millimetres.Span, gauge.Resolution.Millimetres, trim: false);
+            moves = Moves(trace);
         }
 
-        if (!Moves(trace))
+        if (!moves)
         {
             return (RunoutAnswer.TooShort(capture, trace, 0), null);
         }

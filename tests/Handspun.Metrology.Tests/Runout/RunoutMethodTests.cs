@@ -37,6 +37,17 @@ public class RunoutMethodTests
         Assert.InRange(inside, 36, 40);
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(0.001)]
+    public void Runout_OfReadingsThatNeverChange_SaysThatNothingMoves(double resolution)
+    {
+        var result = Captures.Measure(Captures.Of(300, 3, _ => 0.01), new GaugeTraits { Resolution = Length.FromMillimetres(resolution) });
+
+        Assert.Equal((RunoutStatus.TooShort, 0.0), (result.Status, result.Turns));
+        Assert.StartsWith("The readings do not move", result.Missing, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Turns_WithAPauseBeforeAndAfter_AreThoseOfTheHand()
     {
