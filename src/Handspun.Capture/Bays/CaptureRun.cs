@@ -102,7 +102,7 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
     /// <summary>How far the capture has come, by what was last worked out.</summary>
     public CaptureProgress Report(CapturePhase phase, TimeSpan newest)
     {
-        var figures = SoFar.Figures;
+        var (value, u95) = SoFar.Headline;
         var soFar = new CaptureSoFar(Task.Wanted, ReadingsPerSecond, _marks.Count);
         return new()
         {
@@ -113,8 +113,8 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
             Now = newest,
             Readings = Readings,
             Count = SoFar.Count,
-            Value = figures.Value,
-            ValueU95 = figures.ValueU95,
+            Value = value,
+            ValueU95 = u95,
             Warnings = [.. SoFar.LiveWarnings(soFar)],
             Live = SoFar.Live(soFar),
             Sentence = phase == CapturePhase.Ended ? Task.Method.Words.Enough

@@ -1,4 +1,5 @@
 using Handspun.Jobs.Records;
+using Handspun.Metrology.Quantities;
 
 namespace Handspun.Capture.Methods;
 
@@ -19,6 +20,9 @@ public abstract record CaptureFinding
 
     /// <summary>The figures, as a record keeps them.</summary>
     public abstract ResultFigures Figures { get; }
+
+    /// <summary>The value that is held against the limit and its expanded uncertainty, at little cost: it is asked for several times a second.</summary>
+    public virtual (Length? Value, Length? U95) Headline => (Figures.Value, Figures.ValueU95);
 
     /// <summary>What makes the result less sure than it looks.</summary>
     public abstract IEnumerable<RecordWarning> Warnings { get; }

@@ -1,4 +1,5 @@
 using Handspun.Metrology.Runout;
+using Handspun.Metrology.Runout.Faults;
 
 namespace Handspun.Jobs.Records;
 
@@ -12,6 +13,15 @@ public static class RunoutCodes
         AngleReference.Index => "index",
         AngleReference.Mark => "mark",
         _ => "first-reading",
+    };
+
+    /// <summary><c>raised</c>, <c>scratch</c> or <c>recess</c>.</summary>
+    public static string Of(LocalFaultKind kind) => kind switch
+    {
+        LocalFaultKind.Raised => "raised",
+        LocalFaultKind.Scratch => "scratch",
+        LocalFaultKind.Recess => "recess",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind of fault."),
     };
 
     /// <summary>The same for a person, such as <c>the mark</c>.</summary>

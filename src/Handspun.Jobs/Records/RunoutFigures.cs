@@ -21,8 +21,26 @@ public sealed record RunoutFigures : ResultFigures
     /// <summary>Distance of the shaft's centre from the axis of rotation.</summary>
     public double? EccentricityMillimetres { get; init; }
 
-    /// <summary>Out-of-roundness without the eccentricity.</summary>
+    /// <summary>Its expanded uncertainty (k = 2).</summary>
+    public double? EccentricityU95Millimetres { get; init; }
+
+    /// <summary>Angle from the reference at which the shaft's centre lies.</summary>
+    public double? EccentricityTowardDegrees { get; init; }
+
+    /// <summary>Its expanded uncertainty (k = 2).</summary>
+    public double? EccentricityTowardU95Degrees { get; init; }
+
+    /// <summary>Out-of-roundness without the eccentricity, about the least-squares circle.</summary>
     public double? RoundnessMillimetres { get; init; }
+
+    /// <summary>The same between the two concentric circles that are least apart (minimum zone).</summary>
+    public double? ZoneRoundnessMillimetres { get; init; }
+
+    /// <summary>The same about the smallest circle around the shaft (minimum circumscribed).</summary>
+    public double? CircumscribedRoundnessMillimetres { get; init; }
+
+    /// <summary>The same about the largest circle inside it (maximum inscribed).</summary>
+    public double? InscribedRoundnessMillimetres { get; init; }
 
     /// <summary>Angle of the high spot from the reference.</summary>
     public double? HighSpotDegrees { get; init; }
@@ -35,6 +53,15 @@ public sealed record RunoutFigures : ResultFigures
 
     /// <summary>Where zero degrees is, as a code: <c>first-reading</c>, <c>mark</c>, <c>index</c> or <c>encoder</c>.</summary>
     public string? AngleReference { get; init; }
+
+    /// <summary>The runout of each whole turn by itself, in order; null where it is not known.</summary>
+    public IReadOnlyList<double>? TirByTurnMillimetres { get; init; }
+
+    /// <summary>Total indicated runout with the local faults in it; the same as without where there are none.</summary>
+    public double? TirWithFaultsMillimetres { get; init; }
+
+    /// <summary>Narrow places that came back every turn; null where they were not looked for.</summary>
+    public IReadOnlyList<FaultFigures>? Faults { get; init; }
 
     /// <inheritdoc/>
     [JsonIgnore]
@@ -70,5 +97,31 @@ public sealed record RunoutFigures : ResultFigures
         {
             yield return new("Off centre by", LengthText.Of(Length.FromMillimetres(off), unit));
         }
+
+        if (RoundnessMillimetres is { } round)
+        {
+            yield return new("Out of round", ZoneRoundnessMillimetres is { } zone
+                ? $"{In(round)} (least squares), {In(zone)} (minimum zone)"
+                : In(round));
+        }
+
+        if (TirByTurnMillimetres is { Count: > 1 } turns)
+        {
+            yield return new("Turn by turn", $"{LengthText.Number(Length.FromMillimetres(turns.Min()), unit)} to {In(turns.Max())}");
+        }
+
+        foreach (var fault in Faults ?? [])
+        {
+            yield return new(
+                string.Create(CultureInfo.InvariantCulture, $"At {fault.AtDegrees:0}°"),
+                string.Create(CultureInfo.InvariantCulture, $"{In(fault.HeightMillimetres)}, {fault.WidthDegrees:0}° wide, on {fault.SeenOnTurns} of {fault.OfTurns} turns. {fault.Sentence}"));
+        }
+
+        if (Faults is { Count: > 0 } && TirWithFaultsMillimetres is { } all)
+        {
+            yield return new("Runout with that in it", In(all));
+        }
+
+        string In(double millimetres) => LengthText.Of(Length.FromMillimetres(millimetres), unit);
     }
 }

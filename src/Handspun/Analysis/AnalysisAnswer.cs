@@ -55,6 +55,18 @@ internal sealed record AnalysisAnswer
 
     public string? AngleReference { get; init; }
 
+    public double? ZoneRoundnessMm { get; init; }
+
+    public double? CircumscribedRoundnessMm { get; init; }
+
+    public double? InscribedRoundnessMm { get; init; }
+
+    public IReadOnlyList<double>? TirByTurnMm { get; init; }
+
+    public double? TirWithFaultsMm { get; init; }
+
+    public IReadOnlyList<FaultOfAnswer>? Faults { get; init; }
+
     public double? ProbabilityOver { get; init; }
 
     public LimitOfAnswer? Limit { get; init; }
@@ -105,6 +117,9 @@ internal sealed record AnalysisAnswer
     /// <summary>A number with so many decimals; null stays null.</summary>
     public static double? Rounded(double? value, int decimals) => value is { } number ? Math.Round(number, decimals) : null;
 }
+
+/// <summary>A narrow place on a shaft that came back every turn.</summary>
+internal sealed record FaultOfAnswer(string Kind, double AtDeg, double WidthDeg, double HeightMm, double HeightU95Mm, int SeenOnTurns, int OfTurns, string Sentence);
 
 /// <summary>The limit of an answer.</summary>
 internal sealed record LimitOfAnswer(double? LowerMm, double? UpperMm, string Source);

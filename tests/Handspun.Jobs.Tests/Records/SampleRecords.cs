@@ -30,10 +30,27 @@ internal static class SampleRecords
             TirU95Millimetres = 0.0051,
             EccentricityMillimetres = 0.0249,
             RoundnessMillimetres = 0.0042,
+            ZoneRoundnessMillimetres = 0.0041,
             HighSpotDegrees = 123.4,
             HighSpotU95Degrees = 3.2,
             LowSpotDegrees = 301.5,
             AngleReference = "mark",
+            TirByTurnMillimetres = [0.0504, 0.0515, 0.0507],
+            TirWithFaultsMillimetres = 0.0683,
+            Faults =
+            [
+                new FaultFigures
+                {
+                    Kind = "raised",
+                    AtDegrees = 202.4,
+                    WidthDegrees = 7.2,
+                    HeightMillimetres = 0.0214,
+                    HeightU95Millimetres = 0.0011,
+                    SeenOnTurns = 3,
+                    OfTurns = 3,
+                    Sentence = "Clean it.",
+                },
+            ],
         },
         Verdict = Verdict.Within,
         ProbabilityOutside = 1.25e-9,

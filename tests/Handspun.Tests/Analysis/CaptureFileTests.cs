@@ -141,6 +141,33 @@ public sealed class CaptureFileTests : IDisposable
     public void Journal_ThatIsBroken_IsRefusedWithItsLine() =>
         Assert.Contains("line 1", Assert.Throws<CaptureFileException>(() => CaptureFile.Read(Write("{\"journal\":\"other\"}\n"))).Message, StringComparison.Ordinal);
 
+    // A pure sine of 25 µm amplitude has a runout of 50 µm (closed form); the burr of 30 µm stands at 100.8 degrees of it.
+    [Fact]
+    public void Answer_ForASineWithABurr_TellsTheBurrApart()
+    {
+        var chance = new Random(2);
+        var text = new StringBuilder("# resolution_mm = 0.0001\n" + Columns);
+        for (var i = 0; i < 500; i++)
+        {
+            var burr = Math.Max(0, 0.03 - 0.01 * Math.Abs(i % 100 - 28));
+            var value = 0.025 * Math.Cos(2 * Math.PI * (i / 100.0 - 0.2)) + burr + 0.0005 * (chance.NextDouble() - 0.5);
+            text.Append(CultureInfo.InvariantCulture, $"{i / 50.0:0.000},reading,{value:0.0000}\n");
+            text.Append(i % 100 == 0 ? string.Create(CultureInfo.InvariantCulture, $"{i / 50.0:0.000},index,1\n") : "");
+        }
+
+        var answer = AnalysisAnswer.Of("burr.csv", CaptureFile.Read(Write(text.ToString())), limit: null);
+
+        Assert.Equal(0.05, answer.TirMm!.Value, 0.001);
+        var fault = Assert.Single(answer.Faults!);
+        Assert.Equal("raised", fault.Kind);
+        Assert.Equal(100.8, fault.AtDeg, 4.0);
+        Assert.Equal(0.03, fault.HeightMm, 0.003);
+        Assert.Equal(0.025 + 0.025 * Math.Cos(2 * Math.PI * 0.08) + 0.03, answer.TirWithFaultsMm!.Value, 0.002);
+        Assert.Contains("local-fault", answer.Warnings);
+        Assert.InRange(answer.TirByTurnMm!.Count, 4, 5);
+        Assert.InRange(answer.ZoneRoundnessMm!.Value, 0, 0.001);
+    }
+
     // A pure sine of 25 µm amplitude has a runout of 50 µm: closed form.
     [Fact]
     public void Answer_ForAPureSineWithAnIndex_CoversTheClosedForm()

@@ -1,5 +1,8 @@
 using Handspun.Jobs.Records;
+using Handspun.Metrology.Quantities;
+using Handspun.Metrology.Roundness;
 using Handspun.Metrology.Runout;
+using Handspun.Metrology.Runout.Faults;
 
 namespace Handspun.Capture.Methods.Runout;
 
@@ -22,20 +25,40 @@ public sealed record RunoutFinding(RunoutResult Result) : CaptureFinding
     public override bool IsOnlyTouch => !IsMeasured && Result.Turns < TouchTurns;
 
     /// <inheritdoc/>
-    public override ResultFigures Figures => new RunoutFigures
+    public override ResultFigures Figures
     {
-        Readings = Result.Readings,
-        Rejected = Result.Rejected.Count(rejected => rejected.Reason == RejectionReason.Knock),
-        Turns = Result.Turns,
-        TirMillimetres = Result.Tir?.Millimetres,
-        TirU95Millimetres = Result.TirU95?.Millimetres,
-        EccentricityMillimetres = Result.Eccentricity?.Millimetres,
-        RoundnessMillimetres = Result.Roundness?.Millimetres,
-        HighSpotDegrees = Result.HighSpot?.Degrees,
-        HighSpotU95Degrees = Result.HighSpotU95Degrees,
-        LowSpotDegrees = Result.LowSpot?.Degrees,
-        AngleReference = Result.HighSpot is null ? null : RunoutCodes.Of(Result.Reference),
-    };
+        get
+        {
+            // The circles cost more than a look at a running capture may; they are drawn for what is kept.
+            var circles = Result.Profile is { } profile ? RoundnessMethod.OfProfile(profile) : null;
+            return new RunoutFigures
+            {
+                Readings = Result.Readings,
+                Rejected = Result.Rejected.Count(rejected => rejected.Reason == RejectionReason.Knock),
+                Turns = Result.Turns,
+                TirMillimetres = Result.Tir?.Millimetres,
+                TirU95Millimetres = Result.TirU95?.Millimetres,
+                EccentricityMillimetres = Result.Eccentricity?.Millimetres,
+                EccentricityU95Millimetres = Result.EccentricityU95?.Millimetres,
+                EccentricityTowardDegrees = Result.EccentricityToward?.Degrees,
+                EccentricityTowardU95Degrees = Result.EccentricityTowardU95Degrees,
+                RoundnessMillimetres = Result.Roundness?.Millimetres,
+                ZoneRoundnessMillimetres = circles?.MinimumZone?.PeakToValley.Millimetres,
+                CircumscribedRoundnessMillimetres = circles?.MinimumCircumscribed?.PeakToValley.Millimetres,
+                InscribedRoundnessMillimetres = circles?.MaximumInscribed?.PeakToValley.Millimetres,
+                HighSpotDegrees = Result.HighSpot?.Degrees,
+                HighSpotU95Degrees = Result.HighSpotU95Degrees,
+                LowSpotDegrees = Result.LowSpot?.Degrees,
+                AngleReference = Result.HighSpot is null ? null : RunoutCodes.Of(Result.Reference),
+                TirByTurnMillimetres = IsMeasured ? Result.TirByTurnMillimetres : null,
+                TirWithFaultsMillimetres = Result.TirWithFaults?.Millimetres,
+                Faults = IsMeasured ? [.. Result.Faults.Select(Kept)] : null,
+            };
+        }
+    }
+
+    /// <inheritdoc/>
+    public override (Length? Value, Length? U95) Headline => (Result.Tir, Result.TirU95);
 
     /// <inheritdoc/>
     public override IEnumerable<RecordWarning> Warnings => Result.Warnings.Select(InWords);
@@ -65,6 +88,18 @@ public sealed record RunoutFinding(RunoutResult Result) : CaptureFinding
     public override string Advice(CaptureSoFar soFar) => RunoutAdvice.For(Result, Outlook(soFar), soFar);
 
     private RunoutOutlook Outlook(CaptureSoFar soFar) => RunoutOutlook.Of(Result, soFar.ReadingsPerSecond, soFar.Wanted);
+
+    private static FaultFigures Kept(LocalFault fault) => new()
+    {
+        Kind = RunoutCodes.Of(fault.Kind),
+        AtDegrees = fault.At.Degrees,
+        WidthDegrees = fault.WidthDegrees,
+        HeightMillimetres = fault.Height.Millimetres,
+        HeightU95Millimetres = fault.HeightU95.Millimetres,
+        SeenOnTurns = fault.Turns,
+        OfTurns = fault.TurnsLooked,
+        Sentence = fault.Sentence,
+    };
 
     private static RecordWarning InWords(RunoutWarning warning) => new(RunoutWarningText.Code(warning), RunoutWarningText.Sentence(warning));
 }

@@ -71,6 +71,18 @@ export interface Warning {
   readonly sentence: string;
 }
 
+/** A narrow place on a shaft that came back every turn. */
+export interface Fault {
+  readonly kind: 'raised' | 'scratch' | 'recess';
+  readonly at_deg: number;
+  readonly width_deg: number;
+  readonly height_mm: number;
+  readonly height_u95_mm: number;
+  readonly seen_on_turns: number;
+  readonly of_turns: number;
+  readonly sentence: string;
+}
+
 export interface Result {
   readonly record: string;
   readonly job: string;
@@ -88,6 +100,10 @@ export interface Result {
   readonly turns?: number | null;
   readonly cycles?: number | null;
   readonly passes?: number | null;
+  /** Only where a shaft turned; null where it is not known. */
+  readonly tir_by_turn_mm?: readonly number[] | null;
+  readonly tir_with_faults_mm?: number | null;
+  readonly faults?: readonly Fault[] | null;
   readonly verdict: 'within' | 'over' | 'undecided' | null;
   readonly limit: Limit | null;
   readonly warnings: readonly Warning[];
