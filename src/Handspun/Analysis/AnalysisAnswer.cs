@@ -53,6 +53,23 @@ internal sealed record AnalysisAnswer
 
     public double? SizeU95Mm { get; init; }
 
+    public double? MaxLiftMm { get; init; }
+
+    public double? MaxLiftU95Mm { get; init; }
+
+    public double? CentrelineDeg { get; init; }
+
+    public double? CentrelineU95Deg { get; init; }
+
+    public double? DurationDeg { get; init; }
+
+    public double? DurationU95Deg { get; init; }
+
+    /// <summary>Of which shaft the degrees of a lift curve are: <c>crank</c> or <c>cam</c>, the one that the file's angle is told of.</summary>
+    public string? DegreesOf { get; init; }
+
+    public double? CheckingLiftMm { get; init; }
+
     public string? AngleReference { get; init; }
 
     public double? ZoneRoundnessMm { get; init; }
@@ -88,6 +105,7 @@ internal sealed record AnalysisAnswer
         {
             PointKind.EndPlay => EndPlayAnalysis.Of(file, read, against),
             PointKind.Bore => BoreAnalysis.Of(file, read, against),
+            PointKind.LiftCurve => LiftAnalysis.Of(file, read, against),
             _ => RunoutAnalysis.Of(file, read, against),
         };
     }

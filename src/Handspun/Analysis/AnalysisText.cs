@@ -43,9 +43,16 @@ internal static class AnalysisText
             { EndPlayMm: { } play } => $"end play {Sure(play, answer.EndPlayU95Mm)} (k = 2), {answer.Cycles} cycles, {answer.Readings} readings",
             { SizeMm: { } size } => $"bore {Sure(size, answer.SizeU95Mm)} (k = 2), {answer.Passes} passes, {answer.Readings} readings",
             { DeviationMm: { } deviation } => $"bore {Sure(deviation, answer.DeviationU95Mm)} from the gauge's setting (k = 2), {answer.Passes} passes, {answer.Readings} readings",
+            { MaxLiftMm: { } lift } => $"lobe lift {Sure(lift, answer.MaxLiftU95Mm)} (k = 2){Angles(answer)}, {answer.Readings} readings",
             _ => null,
         };
     }
+
+    private static string Angles(AnalysisAnswer answer) => answer is { CentrelineDeg: { } centre, DurationDeg: { } duration, CheckingLiftMm: { } checking }
+        ? string.Create(
+            CultureInfo.InvariantCulture,
+            $", centreline {centre:0.0}° ± {answer.CentrelineU95Deg:0.0}° from {answer.AngleReference?.Replace('-', ' ')}, open {duration:0.0}° ± {answer.DurationU95Deg:0.0}° at {checking:0.000} mm, degrees of the {answer.DegreesOf}")
+        : "";
 
     private static string LimitOf(AnalysisAnswer answer, LengthUnit unit) => answer.Limit is { } limit
         ? $" ({Jobs.Limits.LimitSentence.Bounds(new Jobs.Limits.Limit { LowerMillimetres = limit.LowerMm, UpperMillimetres = limit.UpperMm, Source = limit.Source }, unit)}; {limit.Source})"

@@ -1,4 +1,5 @@
 using Handspun.Metrology.Bore;
+using Handspun.Metrology.Lift;
 using Handspun.Metrology.Runout;
 
 namespace Handspun.Analysis;
@@ -11,6 +12,9 @@ internal sealed record CaptureFile(string? Point, RotationCapture Capture, Gauge
 {
     /// <summary>What a bore gauge was set to; null where the file does not say.</summary>
     public BoreSetting? Setting { get; init; }
+
+    /// <summary>What is asked of a lift curve.</summary>
+    public LiftSettings Lift { get; init; } = new();
 
     /// <summary>Reads a file: a journal, or CSV with a preamble. Which it is shows in its first character.</summary>
     /// <exception cref="CaptureFileException">It cannot be read; says where and why.</exception>

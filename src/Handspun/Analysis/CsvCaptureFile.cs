@@ -173,6 +173,7 @@ internal static class CsvCaptureFile
                 preamble.Gauge)
             {
                 Setting = preamble.Setting,
+                Lift = preamble.Lift,
             };
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Handspun.Metrology.Bore;
+using Handspun.Metrology.Lift;
 using Handspun.Metrology.Quantities;
 using Handspun.Metrology.Runout;
 
@@ -8,7 +9,7 @@ namespace Handspun.Analysis;
 /// <summary>The comment lines at the head of a CSV capture: <c># key = value</c>.</summary>
 internal sealed class CsvPreamble
 {
-    private static readonly string[] Keys = ["point", "unit", "resolution_mm", "error_limit_mm", "index_turns", "setting_mm", "setting_u95_mm", "lever_deg"];
+    private static readonly string[] Keys = ["point", "unit", "resolution_mm", "error_limit_mm", "index_turns", "setting_mm", "setting_u95_mm", "lever_deg", "angle_of", "checking_lift_mm"];
 
     private readonly HashSet<string> _seen = [];
 
@@ -58,6 +59,9 @@ internal sealed class CsvPreamble
         }
     }
 
+    /// <summary>What is asked of a lift curve.</summary>
+    public LiftSettings Lift { get; private set; } = new();
+
     /// <summary>Takes a comment line in.</summary>
     /// <exception cref="CaptureFileException">Its key is unknown or stands twice, or its value does not fit.</exception>
     public void Take(string line, long number)
@@ -103,6 +107,20 @@ internal sealed class CsvPreamble
                 break;
             case "setting_u95_mm":
                 SettingU95Millimetres = Number(key, value, number, least: 0);
+                break;
+            case "angle_of":
+                Lift = Lift with
+                {
+                    AngleOf = value switch
+                    {
+                        "crank" => AngleShaft.Crank,
+                        "cam" => AngleShaft.Cam,
+                        _ => throw CaptureFileException.AtLine(number, $"the angle of '{value}' is not known: use crank or cam."),
+                    },
+                };
+                break;
+            case "checking_lift_mm":
+                Lift = Lift with { CheckingLift = Length.FromMillimetres(Number(key, value, number, least: double.Epsilon)) };
                 break;
             default:
                 throw CaptureFileException.AtLine(number, $"there is no key '{key}': known are {string.Join(", ", Keys)}.");
