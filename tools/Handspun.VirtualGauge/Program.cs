@@ -20,6 +20,7 @@ var noise = new Option<double>("--noise-um") { Description = "Standard deviation
 var endPlay = new Option<double>("--end-play-mm") { Description = "End play of the shaft for the word 'push-pull', in millimetres.", DefaultValueFactory = _ => 0.12 };
 var bore = new Option<double>("--bore-mm") { Description = "Diameter of the bore for the word 'rock', in millimetres.", DefaultValueFactory = _ => 21.4 };
 var boreOff = new Option<double>("--bore-off-mm") { Description = "How much larger that bore is than what the gauge was zeroed at, in millimetres.", DefaultValueFactory = _ => 0.012 };
+var camLift = new Option<double>("--cam-lift-mm") { Description = "How high the cam lifts the tappet for the word 'cam', in millimetres.", DefaultValueFactory = _ => 9 };
 
 var speak = new Option<string>("--speak") { Description = "Send what a profile of this name reads.", DefaultValueFactory = _ => "text-line" };
 speak.AcceptOnlyFromAmong([.. GaugeSpeeches.ByProfile.Keys.Concat(HidSpeech.ByProfile.Keys).Order(StringComparer.Ordinal)]);
@@ -27,9 +28,9 @@ var sample = new Option<string?>("--sample") { Description = "Write a journal of
 
 var switches = new Option<bool>("--switch-unit") { Description = "With --sample: somebody presses the unit button half way." };
 
-var root = new RootCommand("A gauge that is not there: sends the frames of an indicator on a shaft that a hand turns or pushes and pulls, or in a bore gauge that it rocks, over a real serial device.")
+var root = new RootCommand("A gauge that is not there: sends the frames of an indicator on a shaft that a hand turns or pushes and pulls, on a tappet of a cam, or in a bore gauge that it rocks, over a real serial device.")
 {
-    link, tcp, tir, harmonics, seed, rate, turns, speed, every, inch, noise, endPlay, bore, boreOff, speak, sample, switches,
+    link, tcp, tir, harmonics, seed, rate, turns, speed, every, inch, noise, endPlay, bore, boreOff, camLift, speak, sample, switches,
 };
 root.SetAction(async (parsed, stopping) =>
 {
@@ -68,7 +69,7 @@ root.SetAction(async (parsed, stopping) =>
         TurnEvery = parsed.GetValue(every) is { } seconds ? TimeSpan.FromSeconds(seconds) : null,
     };
     var tcpPort = parsed.GetValue(tcp) ?? (OperatingSystem.IsWindows() ? 0 : null);
-    var work = new HandWork { EndPlayMillimetres = parsed.GetValue(endPlay), BoreMillimetres = parsed.GetValue(bore), BoreOffMillimetres = parsed.GetValue(boreOff) };
+    var work = new HandWork { EndPlayMillimetres = parsed.GetValue(endPlay), BoreMillimetres = parsed.GetValue(bore), BoreOffMillimetres = parsed.GetValue(boreOff), CamLiftMillimetres = parsed.GetValue(camLift) };
     IWire Plug() => tcpPort is { } port ? new TcpOutlet(port) : new PseudoTerminal(parsed.GetValue(link));
     var shaft = new ShaftUnderIndicator(shape, indicator, speech, parsed.GetValue(seed)) { Inch = parsed.GetValue(inch) };
     await new VirtualGauge(shaft, work, Plug, pace, TimeProvider.System)

@@ -8,15 +8,16 @@ namespace Handspun.VirtualGauge;
 /// <summary>Sends what the indicator shows, at a real gauge's pace, and does what it is told on its standard input.</summary>
 /// <remarks>
 /// Words on the input, one a line: <c>turn [TURNS]</c> puts the hand to the wheel, <c>push-pull [CYCLES]</c> to the shaft's
-/// end, <c>rock [CYCLES]</c> to a gauge in a bore; <c>unplug</c> and <c>plug</c> pull the cable out and put it back,
-/// <c>noise</c> sends a line that is no reading, <c>inch</c> and <c>mm</c> switch its unit, <c>battery</c> runs its battery
-/// down. The end of the input ends the gauge.
+/// end, <c>rock [CYCLES]</c> to a gauge in a bore, <c>cam [TURNS OF THE CRANK]</c> to a crank with the indicator on a tappet;
+/// <c>unplug</c> and <c>plug</c> pull the cable out and put it back, <c>noise</c> sends a line that is no reading, <c>inch</c>
+/// and <c>mm</c> switch its unit, <c>battery</c> runs its battery down. The end of the input ends the gauge.
 /// </remarks>
 internal sealed class VirtualGauge(ShaftUnderIndicator shaft, HandWork work, Func<IWire> plug, GaugePace pace, TimeProvider time)
 {
     private readonly Channel<string> _words = Channel.CreateBounded<string>(64);
     private IWire? _wire;
     private int _motions;
+    private double _crankTurns;
 
     public async Task RunAsync(TextReader input, TextWriter output, CancellationToken stopping)
     {
@@ -72,6 +73,10 @@ internal sealed class VirtualGauge(ShaftUnderIndicator shaft, HandWork work, Fun
             case ["rock", .. var cycles] when CyclesOf(cycles) is { } rocks:
                 shaft.Move(now, HandMotion.Rock(work, rocks, ++_motions));
                 break;
+            case ["cam", .. var asked] when TurnsOf(asked) is { } crankTurns:
+                shaft.Move(now, HandMotion.Cam(work, _crankTurns, crankTurns, pace.TurnsPerSecond, ++_motions));
+                _crankTurns += crankTurns;
+                break;
             case ["inch"] or ["mm"]:
                 shaft.Inch = word == "inch";
                 break;
@@ -89,6 +94,18 @@ internal sealed class VirtualGauge(ShaftUnderIndicator shaft, HandWork work, Fun
                 _wire?.Send("?#~ err 07\r\n"u8);
                 break;
         }
+    }
+
+    private static double? TurnsOf(string[] words)
+    {
+        const double usual = 6;
+        const double most = 200;
+        return words switch
+        {
+            [] => usual,
+            [var word] when double.TryParse(word, NumberStyles.Float, CultureInfo.InvariantCulture, out var asked) && asked is > 0 and <= most => asked,
+            _ => null,
+        };
     }
 
     private static int? CyclesOf(string[] words)

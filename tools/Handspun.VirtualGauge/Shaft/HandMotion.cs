@@ -1,3 +1,5 @@
+using Handspun.Simulation;
+using Handspun.Simulation.Cams;
 using Handspun.Simulation.PushPull;
 using Handspun.Simulation.Rock;
 
@@ -25,13 +27,29 @@ internal sealed record HandMotion(double Seconds, Func<double, double> Millimetr
         var hand = RockingHand.Create(seed, new RockHabits { Cycles = cycles });
         return new(hand.Seconds, seconds => RockSimulation.Shown(work.BoreMillimetres, hand, seconds) + work.BoreOffMillimetres);
     }
+
+    /// <summary>Turns the crank, with the indicator on a tappet of its cam.</summary>
+    /// <param name="work">The lobe.</param>
+    /// <param name="fromTurns">Where the crank stands before, in turns.</param>
+    /// <param name="turns">Turns of the crank.</param>
+    /// <param name="turnsPerSecond">How fast.</param>
+    /// <param name="seed">The same seed gives the same hand.</param>
+    public static HandMotion Cam(HandWork work, double fromTurns, double turns, double turnsPerSecond, int seed)
+    {
+        var lobe = new CamLobe { LiftMillimetres = work.CamLiftMillimetres, CentrelineDegrees = 140 };
+        var hand = HandTurn.Create(seed, turns, turnsPerSecond);
+        return new(hand.Seconds, seconds => lobe.HeightAt(180 * (fromTurns + hand.TurnsAt(seconds))));
+    }
 }
 
-/// <summary>What there is to push, pull and rock.</summary>
+/// <summary>What there is to push, pull, rock and lift.</summary>
 internal sealed record HandWork
 {
     /// <summary>The way from stop to stop.</summary>
     public double EndPlayMillimetres { get; init; } = 0.12;
+
+    /// <summary>How high the cam lifts.</summary>
+    public double CamLiftMillimetres { get; init; } = 9;
 
     /// <summary>The bore.</summary>
     public double BoreMillimetres { get; init; } = 21.4;
