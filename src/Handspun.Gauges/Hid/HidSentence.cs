@@ -7,7 +7,7 @@ internal static class HidSentence
 {
     public const string LinuxOnly = "A HID gauge can be read on Linux only in this version: plug it into a Linux machine, or use a gauge with a serial port.";
 
-    public static string Absent(GaugePort port) => $"No HID gauge {port} is plugged in: plug it in.";
+    public static string Absent(GaugePort port) => $"No HID gauge {port} is plugged in: plug it in; 'handspun gauges' lists what is there.";
 
     public static string NotPermitted(string node, UsbIdentity? identity) => identity is { } known
         ? $"{node} may not be opened by user '{Environment.UserName}': write the line {UdevRule.For(known)} into {UdevRule.File}, run 'sudo udevadm control --reload' and plug the gauge in again."
@@ -21,5 +21,5 @@ internal static class HidSentence
         $"{port} fits {string.Join(" and ", devices.Select(device => $"{device.Node} ({device.Port})"))}: give the serial number too, or the node where there is none.";
 
     public static string Unsuited(HidDevice device) =>
-        $"{device.Node} ({(device.Name.Length > 0 ? device.Name : device.Port)}) sends nothing of what the profile's [hid] section names: use another profile.";
+        $"{device.Node} ({(device.Name.Length > 0 ? device.Name : device.Port)}) sends nothing of what the profile's [hid] section names: use another profile; 'handspun gauges --try {device.Port}' proposes one.";
 }

@@ -29,7 +29,7 @@ public sealed class UsbTerminals(DeviceRoots roots)
         {
             1 => found[0].Device,
             0 when !OperatingSystem.IsLinux() => throw new LinkUnavailableException(LinkFault.Absent, "Gauges are found by their USB identity on Linux only: give the port by its name, such as COM3."),
-            0 => throw new LinkUnavailableException(LinkFault.Absent, $"No serial device usb:{identity} is plugged in: plug the gauge's cable in."),
+            0 => throw new LinkUnavailableException(LinkFault.Absent, $"No serial device usb:{identity} is plugged in: plug the gauge's cable in; 'handspun gauges' lists what is there."),
             _ => throw new LinkUnavailableException(
                 LinkFault.Absent,
                 $"usb:{identity} fits {string.Join(" and ", found.Select(terminal => $"{terminal.Device} (usb:{terminal.Identity})"))}: give the serial number too, or the port by its name."),

@@ -134,7 +134,7 @@ public sealed class HidDevicesTests : IDisposable
 
         var refused = Assert.Throws<LinkUnavailableException>(() => Find("hid:12AB:00CD:A7"));
         Assert.Equal(LinkFault.Absent, refused.Fault);
-        Assert.Equal("No HID gauge hid:12AB:00CD:A7 is plugged in: plug it in.", refused.Message);
+        Assert.Equal("No HID gauge hid:12AB:00CD:A7 is plugged in: plug it in; 'handspun gauges' lists what is there.", refused.Message);
     }
 
     private HidDevice Find(string port, HidFormat? format = null)
