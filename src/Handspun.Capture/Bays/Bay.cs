@@ -5,8 +5,12 @@ using Microsoft.Extensions.Logging;
 
 namespace Handspun.Capture.Bays;
 
-/// <summary>One bay at work: it is given a job and a point once, and from then on every capture becomes a record, without a touch.</summary>
-/// <remarks>Safe to use from several threads. What happens is told to the receivers in order, by <see cref="RunAsync"/>.</remarks>
+/// <summary>One bay at work: each of its gauges is given a job and a point once, and from then on every capture becomes a record, without a touch.</summary>
+/// <remarks>
+/// Gauges work side by side, each at its own point; two of them may sit on the ends of one shaft. The point that was given last is
+/// the one in front: what is asked or told without naming a gauge is about that one.
+/// Safe to use from several threads. What happens is told to the receivers in order, by <see cref="RunAsync"/>.
+/// </remarks>
 public sealed class Bay
 {
     private const int EventsWaiting = 8192;
@@ -15,10 +19,13 @@ public sealed class Bay
     private readonly Lock _lock = new();
     private readonly GaugeRoster _gauges;
     private readonly GaugeFeed _feed;
+    private readonly GaugeClock _clock;
+    private readonly BaySettings _settings;
     private readonly TimeProvider _time;
     private readonly ILogger<Bay> _logger;
     private readonly BayOutbox _outbox;
-    private readonly BayWork _work;
+    private readonly GaugeWindows _windows;
+    private readonly List<GaugePost> _posts = [];   // in the order in which they were given their points
 
     /// <summary>A bay that is idle until it is given a point.</summary>
     public Bay(
@@ -30,74 +37,99 @@ public sealed class Bay
         TimeProvider time,
         ILogger<Bay> logger)
     {
-        (_gauges, _feed, _time, _logger) = (gauges, feed, time, logger);
+        (_gauges, _feed, _clock, _settings, _time, _logger) = (gauges, feed, clock, settings, time, logger);
         _outbox = new BayOutbox([.. receivers], logger);
-        _work = new BayWork(gauges, clock, settings, _outbox, time, logger);
+        _windows = new GaugeWindows(settings.Trace);
     }
 
-    /// <summary>The bay as it is now.</summary>
-    public BaySnapshot View
+    /// <summary>What the bay measures, the point that was given first at the beginning.</summary>
+    public IReadOnlyList<BayTask> Tasks
     {
         get
         {
             lock (_lock)
             {
-                return _work.View;
+                return [.. _posts.Select(post => post.Task)];
             }
         }
     }
 
-    /// <summary>Gives the bay its point. A capture that runs for another point is ended first, and recorded.</summary>
+    /// <summary>One gauge's point as it is now; of the point in front where no gauge is named.</summary>
+    public BaySnapshot View(GaugeName? gauge = null)
+    {
+        lock (_lock)
+        {
+            return Find(gauge)?.View ?? BaySnapshot.Idle;
+        }
+    }
+
+    /// <summary>Gives a gauge its point. A capture that runs for another point of it is ended first, and recorded; another gauge lets the same point go.</summary>
     /// <exception cref="BayRefusalException">There is no such gauge.</exception>
     public void Assign(BayTask task)
     {
-        if (_gauges.Find(task.Gauge) is null)
+        if (_gauges.Find(task.Gauge) is not { } gauge)
         {
             throw new BayRefusalException($"There is no gauge '{task.Gauge}': give one of {string.Join(", ", _gauges.All.Select(gauge => $"'{gauge.Setup.Name}'"))}.");
         }
 
         lock (_lock)
         {
-            _work.Assign(task);
+            foreach (var post in _posts.Where(post => post.Task.Gauge == task.Gauge || (post.Task.Job == task.Job && post.Task.Point == task.Point)).ToList())
+            {
+                StandDown(post);
+            }
+
+            var given = new GaugePost(task, gauge, _windows.Of(task.Gauge), _clock, _settings, _outbox, _time, _logger);
+            _posts.Add(given);
+            given.Begin();
         }
     }
 
-    /// <summary>Lets the point go. A capture that runs is ended first, and recorded.</summary>
-    public void StandDown()
+    /// <summary>Lets a gauge's point go; every point where no gauge is named. A capture that runs is ended first, and recorded.</summary>
+    public void StandDown(GaugeName? gauge = null)
     {
         lock (_lock)
         {
-            _work.StandDown();
+            foreach (var post in _posts.Where(post => gauge is null || post.Task.Gauge == gauge).ToList())
+            {
+                StandDown(post);
+            }
         }
     }
 
     /// <summary>Starts a capture now, for a shaft so true that the gauge does not show it turning.</summary>
-    /// <exception cref="BayRefusalException">The bay has no point, or a capture runs already.</exception>
-    public void StartNow()
+    /// <exception cref="BayRefusalException">The gauge has no point, or its capture runs already.</exception>
+    public void StartNow(GaugeName? gauge = null)
     {
         lock (_lock)
         {
-            _work.StartNow();
+            (Find(gauge) ?? throw new BayRefusalException("The bay has no point to measure: choose a job and a point first.")).StartNow();
         }
     }
 
     /// <summary>Ends the running capture now.</summary>
     /// <exception cref="BayRefusalException">No capture runs.</exception>
-    public void FinishNow()
+    public void FinishNow(GaugeName? gauge = null)
     {
         lock (_lock)
         {
-            _work.FinishNow();
+            (Find(gauge) ?? throw NothingRuns(null)).FinishNow();
         }
     }
 
-    /// <summary>Notes that the reference mark passes the pointer now; angles then count from it.</summary>
+    /// <summary>Notes that the reference mark passes the pointer now, in every capture that runs: what turns together counts its angles from the same moment.</summary>
     /// <exception cref="BayRefusalException">No capture runs.</exception>
     public void MarkNow()
     {
         lock (_lock)
         {
-            _work.MarkNow();
+            var running = _posts.Where(post => post.IsRunning).ToList();
+            if (running.Count == 0)
+            {
+                throw NothingRuns(Find(null)?.Task);
+            }
+
+            running.ForEach(post => post.MarkNow());
         }
     }
 
@@ -130,7 +162,7 @@ public sealed class Bay
 
         lock (_lock)
         {
-            _work.Finish(CaptureEnding.StationStopped);
+            _posts.ForEach(post => post.Finish(CaptureEnding.StationStopped));
         }
 
         _outbox.Complete();
@@ -142,13 +174,27 @@ public sealed class Bay
         switch (happened)
         {
             case GaugeEvent.Heard heard:
-                _work.Hear(heard);
+                _windows.Of(heard.Gauge).Add(heard.Readings);
+                Of(heard.Gauge)?.Hear(heard.Readings);
                 break;
             case GaugeEvent.Pulsed pulse:
-                _work.Hear(pulse);
+                _windows.Of(pulse.Gauge).AddPulse(pulse.At);
+                Of(pulse.Gauge)?.Hear(pulse.At);
                 break;
         }
     }
+
+    private GaugePost? Find(GaugeName? gauge) => gauge is { } name ? Of(name) : _posts.LastOrDefault();
+
+    private GaugePost? Of(GaugeName gauge) => _posts.Find(post => post.Task.Gauge == gauge);
+
+    private void StandDown(GaugePost post)
+    {
+        post.StandDown();
+        _posts.Remove(post);
+    }
+
+    internal static BayRefusalException NothingRuns(BayTask? task) => new($"No capture is running: {task?.Method.Words.NotRunning ?? "choose a job and a point first"}.");
 
     private async Task TickAsync(CancellationToken stopping)
     {
@@ -159,7 +205,8 @@ public sealed class Bay
             {
                 lock (_lock)
                 {
-                    _work.Tick();
+                    var running = _posts.Count(post => post.IsRunning);
+                    _posts.ForEach(post => post.Tick(running));
                 }
             }
         }

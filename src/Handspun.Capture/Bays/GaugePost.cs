@@ -6,18 +6,18 @@ using Handspun.Gauges.Journal;
 using Handspun.Gauges.Listening;
 using Handspun.Gauges.Readings;
 using Handspun.Jobs.Records;
+using Handspun.Metrology.Runout;
 using Microsoft.Extensions.Logging;
 
 namespace Handspun.Capture.Bays;
 
-/// <summary>What a bay does with each thing that happens: a reading, a tick, a button. It knows no threads; <see cref="Bay"/> lets in one at a time.</summary>
-internal sealed class BayWork(GaugeRoster gauges, GaugeClock clock, BaySettings settings, BayOutbox outbox, TimeProvider time, ILogger logger)
+/// <summary>One gauge at its point: what is done with each thing that happens, a reading, a tick, a button. It knows no threads; <see cref="Bay"/> lets in one at a time.</summary>
+internal sealed class GaugePost(BayTask task, GaugeListener gauge, ReadingWindow window, GaugeClock clock, BaySettings settings, BayOutbox outbox, TimeProvider time, ILogger logger)
 {
     private static readonly TimeSpan WaitingEvery = TimeSpan.FromSeconds(1);
 
-    private readonly GaugeWindows _windows = new(settings.Trace);
     private readonly LivePace _live = new(settings, time);
-    private BayTask? _task;
+    private readonly GaugeTraits _traits = RecordMaking.TraitsOf(gauge.Setup.Profile);
     private string _next = "";
     private CaptureRun? _run;
     private CaptureProgress? _progress;
@@ -25,24 +25,21 @@ internal sealed class BayWork(GaugeRoster gauges, GaugeClock clock, BaySettings 
     private bool _resting;
     private TimeSpan _lastTold;
 
+    public BayTask Task => task;
+
+    public bool IsRunning => _run is not null;
+
     public BaySnapshot View
     {
         get
         {
-            if (_task is null)
-            {
-                return new(_task, _progress, [], []);
-            }
-
-            var (seconds, millimetres) = _windows.Of(_task.Gauge).Since(TimeSpan.MinValue);
-            return new(_task, _progress, seconds.ToArray(), millimetres.ToArray());
+            var (seconds, millimetres) = window.Since(TimeSpan.MinValue);
+            return new(task, _progress, seconds.ToArray(), millimetres.ToArray());
         }
     }
 
-    public void Assign(BayTask task)
+    public void Begin()
     {
-        StandDown();
-        (_task, _afterwards, _resting) = (task, null, false);
         Await();
         BayLog.Assigned(logger, task.Job, task.Point, task.Gauge);
     }
@@ -50,20 +47,11 @@ internal sealed class BayWork(GaugeRoster gauges, GaugeClock clock, BaySettings 
     public void StandDown()
     {
         Finish(CaptureEnding.ByHand);
-        if (_task is not null)
-        {
-            Tell(CapturePhase.StoodDown);
-            (_task, _progress) = (null, null);
-        }
+        Tell(CapturePhase.StoodDown);
     }
 
     public void StartNow()
     {
-        if (_task is null)
-        {
-            throw new BayRefusalException("The bay has no point to measure: choose a job and a point first.");
-        }
-
         if (_run is not null)
         {
             throw new BayRefusalException("A capture is running already: end it first.");
@@ -80,48 +68,39 @@ internal sealed class BayWork(GaugeRoster gauges, GaugeClock clock, BaySettings 
 
     public void MarkNow()
     {
-        var run = Running();
-        run.Mark(gauges.Find(run.Task.Gauge)!.Note(JournalEntry.Mark));
+        Running().Mark(gauge.Note(JournalEntry.Mark));
     }
 
-    public void Hear(GaugeEvent.Heard heard)
+    /// <summary>Readings, which are in the window already.</summary>
+    public void Hear(IReadOnlyList<Reading> readings)
     {
-        var window = _windows.Of(heard.Gauge);
-        foreach (var reading in heard.Readings)
+        if (_run is not { } run)
         {
-            window.Add(reading);
-            if (_run?.Task.Gauge == heard.Gauge)
-            {
-                _run.Add(reading);
-            }
+            LookForStart();
+            return;
         }
 
-        if (_task?.Gauge == heard.Gauge && _run is null)
+        foreach (var reading in readings)
         {
-            LookForStart(_task.Method.Pace, window);
+            run.Add(reading);
         }
     }
 
-    /// <summary>An index pulse; one that comes just before the capture is known to have started belongs to it too.</summary>
-    public void Hear(GaugeEvent.Pulsed pulse)
-    {
-        _windows.Of(pulse.Gauge).AddPulse(pulse.At);
-        if (_run?.Task.Gauge == pulse.Gauge)
-        {
-            _run.Pulse(pulse.At);
-        }
-    }
+    /// <summary>An index pulse; one that came just before the capture is known to have started is in the window, and belongs to it too.</summary>
+    public void Hear(TimeSpan pulse) => _run?.Pulse(pulse);
 
-    public void Tick()
+    /// <summary>Looks after what only time brings.</summary>
+    /// <param name="running">How many captures run in the bay: they share the time in which the result so far is worked out.</param>
+    public void Tick(int running)
     {
         if (_run is { } run)
         {
-            if (EndingNow(run) is { } ending)
+            if (EndingNow(run, running) is { } ending)
             {
                 Finish(ending);
             }
         }
-        else if (_task is not null && clock.Now - _lastTold >= WaitingEvery)
+        else if (clock.Now - _lastTold >= WaitingEvery)
         {
             Tell(CapturePhase.Waiting);
         }
@@ -135,7 +114,7 @@ internal sealed class BayWork(GaugeRoster gauges, GaugeClock clock, BaySettings 
         }
 
         var finding = run.Measure();
-        var words = run.Task.Method.Words;
+        var words = task.Method.Words;
         _resting = true;
         if (EndingRule.WasOnlyTouched(ending, finding))
         {
@@ -147,7 +126,7 @@ internal sealed class BayWork(GaugeRoster gauges, GaugeClock clock, BaySettings 
         else
         {
             var finished = run.Finish(ending, clock);
-            BayLog.Finished(logger, run.Id, run.Task.Job, run.Task.Gauge, ending, finding.Count, words.Counted, run.Readings);
+            BayLog.Finished(logger, run.Id, task.Job, task.Gauge, ending, finding.Count, words.Counted, run.Readings);
             Tell(CapturePhase.Ended);
             outbox.Finished(finished);
             (_run, _afterwards) = (null, words.HowToRepeat);
@@ -156,11 +135,12 @@ internal sealed class BayWork(GaugeRoster gauges, GaugeClock clock, BaySettings 
         Await();
     }
 
-    private CaptureRun Running() => _run ?? throw new BayRefusalException($"No capture is running: {_task?.Method.Words.NotRunning ?? "choose a job and a point first"}.");
+    private CaptureRun Running() => _run ?? throw Bay.NothingRuns(task);
 
-    private void LookForStart(CapturePace pace, ReadingWindow window)
+    private void LookForStart()
     {
-        var moves = Moves(_task!, window, _resting ? pace.Rest : pace.StartWindow);
+        var pace = task.Method.Pace;
+        var moves = Moves(_resting ? pace.Rest : pace.StartWindow);
         if (_resting)
         {
             _resting = moves;
@@ -172,15 +152,15 @@ internal sealed class BayWork(GaugeRoster gauges, GaugeClock clock, BaySettings 
         }
     }
 
-    private CaptureEnding? EndingNow(CaptureRun run)
+    private CaptureEnding? EndingNow(CaptureRun run, int running)
     {
         var now = clock.Now;
         LookForGauge(run, now);
         if (run.GaugeGoneSince is null)
         {
-            run.IsMoving = Moves(run.Task, _windows.Of(run.Task.Gauge), run.Task.Method.Pace.StandStill);
+            run.IsMoving = Moves(task.Method.Pace.StandStill);
             run.HasMoved |= run.IsMoving;
-            if (_live.Try(now, run.Look))
+            if (_live.Try(now, running, run.Look))
             {
                 Tell(CapturePhase.Running);
             }
@@ -191,7 +171,7 @@ internal sealed class BayWork(GaugeRoster gauges, GaugeClock clock, BaySettings 
 
     private void LookForGauge(CaptureRun run, TimeSpan now)
     {
-        if (gauges.Find(run.Task.Gauge)?.State.Condition == GaugeCondition.Reading)
+        if (gauge.State.Condition == GaugeCondition.Reading)
         {
             run.GaugeGoneSince = null;
         }
@@ -203,18 +183,15 @@ internal sealed class BayWork(GaugeRoster gauges, GaugeClock clock, BaySettings 
         }
     }
 
-    private bool Moves(BayTask task, ReadingWindow window, TimeSpan stretch)
+    private bool Moves(TimeSpan stretch)
     {
         var (seconds, millimetres) = window.Since(window.Newest - stretch);
-        return task.Method.Moves(seconds.Span, millimetres.Span, RecordMaking.TraitsOf(gauges.Find(task.Gauge)!.Setup.Profile));
+        return task.Method.Moves(seconds.Span, millimetres.Span, _traits);
     }
 
     private void Start(TimeSpan from)
     {
-        var task = _task!;
-        var gauge = gauges.Find(task.Gauge)!;
         _run = new CaptureRun(_next, task, gauge, from < TimeSpan.Zero ? TimeSpan.Zero : from, gauge.Journal.Hold());
-        var window = _windows.Of(task.Gauge);
         var (seconds, millimetres) = window.Since(_run.From);
         _run.AddEarlier(seconds.Span, millimetres.Span);
         foreach (var pulse in window.PulsesSince(_run.From))
@@ -230,25 +207,22 @@ internal sealed class BayWork(GaugeRoster gauges, GaugeClock clock, BaySettings 
 
     private void Await()
     {
-        if (_task is not null)
-        {
-            _next = NewName();
-            Tell(CapturePhase.Waiting);
-        }
+        _next = NewName();
+        Tell(CapturePhase.Waiting);
     }
 
     private void Tell(CapturePhase phase)
     {
         _lastTold = clock.Now;
-        var newest = _windows.Of(_task!.Gauge).Newest;
+        var newest = window.Newest;
         _progress = _run?.Report(phase, newest) ?? new CaptureProgress
         {
             Capture = _next,
-            Task = _task,
+            Task = task,
             Phase = phase,
             Now = newest,
-            Live = _task.Method.Nothing.Live(new CaptureSoFar(_task.Wanted)),
-            Sentence = phase == CapturePhase.Waiting ? _afterwards ?? _task.Method.Words.HowToStart : "The point was let go.",
+            Live = task.Method.Nothing.Live(new CaptureSoFar(task.Wanted)),
+            Sentence = phase == CapturePhase.Waiting ? _afterwards ?? task.Method.Words.HowToStart : "The point was let go.",
         };
         outbox.Progress(_progress);
     }

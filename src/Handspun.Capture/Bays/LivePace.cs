@@ -10,10 +10,13 @@ internal sealed class LivePace(BaySettings settings, TimeProvider time)
     public void Restart(TimeSpan now) => (_last, _cost) = (now, TimeSpan.Zero);
 
     /// <summary>Works it out where it is time to.</summary>
+    /// <param name="now">The present moment.</param>
+    /// <param name="among">How many captures share the time.</param>
+    /// <param name="measure">Works it out.</param>
     /// <returns>Whether it was time.</returns>
-    public bool Try(TimeSpan now, Action measure)
+    public bool Try(TimeSpan now, int among, Action measure)
     {
-        var every = _cost / settings.LiveShare;
+        var every = _cost * among / settings.LiveShare;
         if (now - _last < (every > settings.LiveEvery ? every : settings.LiveEvery))
         {
             return false;

@@ -13,6 +13,16 @@ internal sealed class ReadingWindow(TimeSpan length)
 
     public TimeSpan Newest { get; private set; }
 
+    /// <summary>Adds readings, in their order.</summary>
+    public void Add(IEnumerable<Reading> readings)
+    {
+        foreach (var reading in readings)
+        {
+            Add(reading);
+        }
+    }
+
+    /// <summary>Adds a reading.</summary>
     public void Add(Reading reading)
     {
         if (_end == _seconds.Length)

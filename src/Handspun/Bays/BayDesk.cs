@@ -14,7 +14,7 @@ using Handspun.Wire;
 
 namespace Handspun.Bays;
 
-/// <summary>Where a bay is told what to measure, and asked how it stands. What it was told is kept, so that it goes on after a restart.</summary>
+/// <summary>Where a bay is told what to measure, and asked how it stands. What its gauges were told is kept, so that they go on after a restart.</summary>
 internal sealed class BayDesk(
     Bay bay,
     JobStore store,
@@ -24,7 +24,7 @@ internal sealed class BayDesk(
     StationOptions options,
     ILogger<BayDesk> logger)
 {
-    /// <summary>Gives the bay a point of a job.</summary>
+    /// <summary>Gives a gauge of the bay a point of a job.</summary>
     /// <param name="wish">What is to be measured, and with what.</param>
     /// <param name="cautionsRead">Whether somebody says now that the cautions were read and followed.</param>
     /// <param name="cancellationToken">Stops waiting.</param>
@@ -47,20 +47,21 @@ internal sealed class BayDesk(
         }
 
         bay.Assign(TaskOf(found, place, name, wish.Wanted ?? method.UsuallyWanted));
-        await KeepAsync(wish with { Gauge = name.ToString() }, cancellationToken);
+        await KeepAsync(cancellationToken);
     }
 
-    /// <summary>Lets the bay's point go.</summary>
-    public async Task StandDownAsync(CancellationToken cancellationToken)
+    /// <summary>Lets a gauge's point go; every point where no gauge is named.</summary>
+    public async Task StandDownAsync(GaugeName? gauge, CancellationToken cancellationToken)
     {
-        bay.StandDown();
-        await KeepAsync(null, cancellationToken);
+        bay.StandDown(gauge);
+        await KeepAsync(cancellationToken);
     }
 
-    /// <summary>Gives the bay its point again where that is the one that was changed, so that the next capture is held against the new limit and setup.</summary>
+    /// <summary>Gives a gauge its point again where that is the one that was changed, so that the next capture is held against the new limit and setup.</summary>
     public async Task RenewAsync(string job, string point, CancellationToken cancellationToken)
     {
-        if (bay.View is { Task: { } task, Progress.Phase: not CapturePhase.Running } && task.Job == job && task.Point == point)
+        if (bay.Tasks.FirstOrDefault(task => task.Job == job && task.Point == point) is { } task
+            && bay.View(task.Gauge).Progress is { Phase: not CapturePhase.Running })
         {
             await AssignAsync(new BayWish(job, point, task.Gauge.ToString(), task.Wanted), cautionsRead: false, cancellationToken);
         }
@@ -69,24 +70,23 @@ internal sealed class BayDesk(
     /// <summary>Goes on with what the bay did before the station was stopped.</summary>
     public async Task ResumeAsync(CancellationToken cancellationToken)
     {
-        try
+        foreach (var kept in await KeptAsync(cancellationToken))
         {
-            if (File.Exists(options.Data.Bay)
-                && JsonSerializer.Deserialize<BayWish>(await File.ReadAllTextAsync(options.Data.Bay, cancellationToken)) is { } kept)
+            try
             {
                 await AssignAsync(kept, cautionsRead: false, cancellationToken);
             }
-        }
-        catch (Exception e) when (e is JsonException or JobNotFoundException or BayRefusalException)
-        {
-            BayDeskLog.NotResumed(logger, e.Message);   // the gauge may be another one now; the bay is idle until somebody chooses
+            catch (Exception e) when (e is JobNotFoundException or BayRefusalException)
+            {
+                BayDeskLog.NotResumed(logger, e.Message);   // the gauge may be another one now; it has no point until somebody chooses
+            }
         }
     }
 
-    /// <summary>The bay as a screen needs it.</summary>
-    public async Task<BayMessage> DescribeAsync(CancellationToken cancellationToken)
+    /// <summary>One gauge's point as a screen needs it; the point in front where no gauge is named.</summary>
+    public async Task<BayMessage> DescribeAsync(GaugeName? gauge, CancellationToken cancellationToken)
     {
-        var view = bay.View;
+        var view = bay.View(gauge);
         var job = view.Task is { } task ? await store.FindAsync(task.Job, cancellationToken) : null;
         var newest = job?.Points.Find(p => p.Code == view.Task!.Point)?.NewestFirst.FirstOrDefault();
         var progress = view.Progress is { } known ? ProgressMessage.Of(known) : null;
@@ -108,11 +108,16 @@ internal sealed class BayDesk(
             Progress = progress,
             Trace = new([.. view.TraceSeconds.Select(t => Math.Round(t, 6))], [.. view.TraceMillimetres.Select(mm => Math.Round(mm, 7))]),
             Result = newest is null ? null : ResultMessage.Of(view.Task!.Job, view.Task.Point, newest, options.Unit),
+            AtWork = [.. bay.Tasks.Select(PlaceMessage.Of)],
             Gauges = [.. gauges.All.Select(gauge => GaugeStateMessage.Of(gauge.State, clock, published.NotSent))],
             Cautions = RunoutCautions.Sentences,
             CautionsRead = job?.CautionsReadAt is not null,
         };
     }
+
+    /// <summary>The gauge of that name; null where none is named.</summary>
+    /// <exception cref="BayRefusalException">There is no such gauge.</exception>
+    public GaugeName? Named(string? gauge) => gauge is null ? null : PickGauge(gauge);
 
     private GaugeName PickGauge(string? asked)
     {
@@ -141,6 +146,21 @@ internal sealed class BayDesk(
         Wanted = wanted,
     };
 
-    private Task KeepAsync(BayWish? task, CancellationToken cancellationToken) =>
-        File.WriteAllTextAsync(options.Data.Bay, JsonSerializer.Serialize(task), cancellationToken);
+    private async Task<IReadOnlyList<BayWish>> KeptAsync(CancellationToken cancellationToken)
+    {
+        try
+        {
+            return File.Exists(options.Data.Bay) ? JsonSerializer.Deserialize<List<BayWish>>(await File.ReadAllTextAsync(options.Data.Bay, cancellationToken)) ?? [] : [];
+        }
+        catch (JsonException e)
+        {
+            BayDeskLog.NotResumed(logger, e.Message);
+            return [];
+        }
+    }
+
+    private Task KeepAsync(CancellationToken cancellationToken) => File.WriteAllTextAsync(
+        options.Data.Bay,
+        JsonSerializer.Serialize(bay.Tasks.Select(task => new BayWish(task.Job, task.Point, task.Gauge.ToString(), task.Wanted))),
+        cancellationToken);
 }

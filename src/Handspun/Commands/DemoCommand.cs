@@ -121,7 +121,7 @@ internal static class DemoCommand
         {
             await services.GetRequiredService<BayDesk>().AssignAsync(new BayWish(job.Number, point), cautionsRead: true, patience.Token);
             await UntilAsync(() => ValueTask.FromResult(gauges.All.Single().State.Condition == GaugeCondition.Reading), patience.Token);
-            var capture = bay.View.Progress!.Capture;
+            var capture = bay.View().Progress!.Capture;
             await gauge.TurnAsync();
             (Job Job, JobPoint Point, CaptureRecord Record)? found = null;
             await UntilAsync(async () => (found = await store.FindRecordAsync(capture, patience.Token)) is not null, patience.Token);

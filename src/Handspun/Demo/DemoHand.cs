@@ -16,7 +16,7 @@ internal sealed class DemoHand(Bay bay, VirtualGaugeProcess gauge, TimeProvider 
         using var timer = new PeriodicTimer(Look, time);
         while (await timer.WaitForNextTickAsync(stopping))
         {
-            if (bay.View is { Task: { } task, Progress.Phase: CapturePhase.Waiting } && turnedFor != task.Job)
+            if (bay.View() is { Task: { } task, Progress.Phase: CapturePhase.Waiting } && turnedFor != task.Job)
             {
                 turnedFor = task.Job;
                 await Task.Delay(Moment, time, stopping);

@@ -10,31 +10,31 @@ internal static class BayCalls
     public static void MapBay(this IEndpointRouteBuilder calls)
     {
         var bay = calls.MapGroup("/bay");
-        bay.MapGet("", (BayDesk desk, CancellationToken cancellation) => desk.DescribeAsync(cancellation));
+        bay.MapGet("", (BayDesk desk, CancellationToken cancellation, string? gauge = null) => desk.DescribeAsync(desk.Named(gauge), cancellation));
         bay.MapPost("/point", async (PointRequest request, BayDesk desk, CancellationToken cancellation) =>
         {
             await desk.AssignAsync(request.Read(), request.CautionsRead, cancellation);
-            return await desk.DescribeAsync(cancellation);
+            return await desk.DescribeAsync(null, cancellation);
         });
-        bay.MapDelete("/point", async (BayDesk desk, CancellationToken cancellation) =>
+        bay.MapDelete("/point", async (BayDesk desk, CancellationToken cancellation, string? gauge = null) =>
         {
-            await desk.StandDownAsync(cancellation);
-            return await desk.DescribeAsync(cancellation);
+            await desk.StandDownAsync(desk.Named(gauge), cancellation);
+            return await desk.DescribeAsync(null, cancellation);
         });
-        bay.MapPost("/start", (Bay bayAtWork, BayDesk desk, CancellationToken cancellation) =>
+        bay.MapPost("/start", (Bay bayAtWork, BayDesk desk, CancellationToken cancellation, string? gauge = null) =>
         {
-            bayAtWork.StartNow();
-            return desk.DescribeAsync(cancellation);
+            bayAtWork.StartNow(desk.Named(gauge));
+            return desk.DescribeAsync(desk.Named(gauge), cancellation);
         });
-        bay.MapPost("/mark", (Bay bayAtWork, BayDesk desk, CancellationToken cancellation) =>
+        bay.MapPost("/mark", (Bay bayAtWork, BayDesk desk, CancellationToken cancellation, string? gauge = null) =>
         {
             bayAtWork.MarkNow();
-            return desk.DescribeAsync(cancellation);
+            return desk.DescribeAsync(desk.Named(gauge), cancellation);
         });
-        bay.MapPost("/finish", (Bay bayAtWork, BayDesk desk, CancellationToken cancellation) =>
+        bay.MapPost("/finish", (Bay bayAtWork, BayDesk desk, CancellationToken cancellation, string? gauge = null) =>
         {
-            bayAtWork.FinishNow();
-            return desk.DescribeAsync(cancellation);
+            bayAtWork.FinishNow(desk.Named(gauge));
+            return desk.DescribeAsync(desk.Named(gauge), cancellation);
         });
     }
 

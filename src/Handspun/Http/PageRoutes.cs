@@ -1,5 +1,7 @@
 using System.Globalization;
+using Handspun.Bays;
 using Handspun.Capture.Bays;
+using Handspun.Gauges.Listening;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Store;
@@ -20,9 +22,17 @@ internal static class PageRoutes
         routes.MapGet("/", async (JobStore store, CancellationToken cancellation) =>
             Page<JobListPage>(ViewsOfJobs.List(await store.NewestAsync(ListedAtMost, cancellation))));
         routes.MapGet("/jobs/new", () => Page<JobFormPage>(JobFormView.Empty));
-        routes.MapGet("/jobs/{job}", async (string job, JobStore store, Bay bay, StationOptions options, CancellationToken cancellation) =>
-            Page<JobPage>(ViewsOfJobs.Job(await store.FindAsync(job, cancellation) ?? throw JobNotFoundException.Job(job), bay.View.Task, options.Unit)));
-        routes.MapGet("/bay", (Bay bay) => Page<BayPage>(new BayView(bay.View.Task?.PointTitle, bay.View.Task?.Job)));
+        routes.MapGet("/jobs/{job}", async (string job, JobStore store, Bay bay, GaugeRoster gauges, StationOptions options, CancellationToken cancellation) =>
+            Page<JobPage>(ViewsOfJobs.Job(
+                await store.FindAsync(job, cancellation) ?? throw JobNotFoundException.Job(job),
+                bay.Tasks,
+                [.. gauges.All.Select(gauge => gauge.Setup.Name.ToString())],
+                options.Unit)));
+        routes.MapGet("/bay", (Bay bay, BayDesk desk, string? gauge = null) =>
+        {
+            var task = bay.View(desk.Named(gauge)).Task;
+            return Page<BayPage>(new BayView(task?.PointTitle, task?.Job));
+        });
         // The same-origin guard does for forms what a token would do.
         routes.MapPost("/jobs", OpenAsync).DisableAntiforgery();
     }

@@ -25,7 +25,11 @@ internal static class ViewsOfJobs
         [.. job.InOrder.Select(point => new PointState(point.Title, point.Counting is not null, VerdictOf(point.Counting?.Verdict)))]))]);
 
     /// <summary>One job.</summary>
-    public static JobView Job(Job job, BayTask? inBay, LengthUnit unit) => new()
+    /// <param name="job">The job.</param>
+    /// <param name="inBay">What the bay measures.</param>
+    /// <param name="gauges">The station's gauges.</param>
+    /// <param name="unit">The unit of lengths.</param>
+    public static JobView Job(Job job, IReadOnlyList<BayTask> inBay, IReadOnlyList<string> gauges, LengthUnit unit) => new()
     {
         Id = job.Number,
         Number = job.Number,
@@ -34,17 +38,18 @@ internal static class ViewsOfJobs
         Facts = [.. Facts(("Odometer", Odometer(job)), ("VIN", job.Bike.Vin), ("Customer", job.Customer), ("Opened", Day(job.OpenedAt)))],
         Cautions = RunoutCautions.Sentences,
         CautionsRead = job.CautionsReadAt is not null,
-        Points = [.. job.InOrder.Select(point => Point(point, inBay?.Job == job.Number && inBay.Point == point.Code, unit))],
+        Gauges = gauges,
+        Points = [.. job.InOrder.Select(point => Point(point, inBay.FirstOrDefault(task => task.Job == job.Number && task.Point == point.Code)?.Gauge.ToString(), unit))],
     };
 
-    private static PointView Point(JobPoint point, bool inBay, LengthUnit unit) => new()
+    private static PointView Point(JobPoint point, string? gaugeInBay, LengthUnit unit) => new()
     {
         Id = point.Code,
         Title = point.Title,
         How = PointCatalogue.Find(point.Code)?.How,
         Limit = point.Limit is { } limit ? new LimitView(LimitSentence.Bounds(limit, unit), limit.Source, limit.Confirmed, limit.ConfirmedBy) : null,
         Records = [.. point.NewestFirst.Select(record => Record(record, point.Counting, unit))],
-        IsInBay = inBay,
+        GaugeInBay = gaugeInBay,
     };
 
     private static RecordView Record(CaptureRecord record, CaptureRecord? counting, LengthUnit unit)
@@ -54,6 +59,7 @@ internal static class ViewsOfJobs
         return new RecordView
         {
             Id = record.Id,
+            Gauge = record.Gauge.Name,
             At = record.At.ToLocalTime().ToString("d MMM yyyy, HH:mm", CultureInfo.InvariantCulture),
             Result = result is { } value ? LengthText.Of(value, unit) : null,
             Uncertainty = uncertainty is { } doubt ? LengthText.Uncertainty(doubt, unit) : null,

@@ -24,6 +24,9 @@ public sealed record JobView
     /// <summary>Whether somebody already said that all of it is done.</summary>
     public required bool CautionsRead { get; init; }
 
+    /// <summary>The station's gauges.</summary>
+    public required IReadOnlyList<string> Gauges { get; init; }
+
     /// <summary>The points of the plan, in order.</summary>
     public required IReadOnlyList<PointView> Points { get; init; }
 }

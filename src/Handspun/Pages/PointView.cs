@@ -18,8 +18,8 @@ public sealed record PointView
     /// <summary>Its records, newest first.</summary>
     public required IReadOnlyList<RecordView> Records { get; init; }
 
-    /// <summary>Whether the bay measures this point at the moment.</summary>
-    public bool IsInBay { get; init; }
+    /// <summary>The gauge that is on this point in the bay; null where none is.</summary>
+    public string? GaugeInBay { get; init; }
 }
 
 /// <summary>A limit as it is shown.</summary>

@@ -6,6 +6,9 @@ public sealed record RecordView
     /// <summary>The record in addresses.</summary>
     public required string Id { get; init; }
 
+    /// <summary>The gauge that measured it.</summary>
+    public required string Gauge { get; init; }
+
     /// <summary>When it was made, in the station's time, such as <c>25 Nov 2026, 11:42</c>.</summary>
     public required string At { get; init; }
 

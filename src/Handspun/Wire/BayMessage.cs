@@ -1,9 +1,10 @@
+using Handspun.Capture.Bays;
 using Handspun.Capture.Methods;
 using Handspun.Jobs.Lengths;
 
 namespace Handspun.Wire;
 
-/// <summary>The bay as a screen needs it when it opens or comes back.</summary>
+/// <summary>One point of the bay as a screen needs it when it opens or comes back.</summary>
 internal sealed record BayMessage
 {
     public required string Phase { get; init; }
@@ -38,6 +39,9 @@ internal sealed record BayMessage
 
     public ResultMessage? Result { get; init; }
 
+    /// <summary>What all gauges of the bay measure, the point given last at the end.</summary>
+    public required IReadOnlyList<PlaceMessage> AtWork { get; init; }
+
     public required IReadOnlyList<GaugeStateMessage> Gauges { get; init; }
 
     public required IReadOnlyList<string> Cautions { get; init; }
@@ -45,6 +49,12 @@ internal sealed record BayMessage
     public bool CautionsRead { get; init; }
 
     public static string UnitCode(LengthUnit unit) => LengthText.Symbol(unit);
+}
+
+/// <summary>What one gauge of the bay measures.</summary>
+internal sealed record PlaceMessage(string Gauge, string Job, string Point, string PointTitle)
+{
+    public static PlaceMessage Of(BayTask task) => new(task.Gauge.ToString(), task.Job, task.Point, task.PointTitle);
 }
 
 /// <summary>What the screen says of the kind of measurement.</summary>

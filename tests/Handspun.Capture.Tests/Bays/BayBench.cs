@@ -33,12 +33,14 @@ internal sealed class BayBench : IAsyncDisposable
 
     public const string UsualProfile = "[frame]\nkind = \"text-line\"\n[value]\nresolution_mm = 0.001\nerror_limit_mm = 0.002\n";
 
-    public BayBench(string profile = UsualProfile)
+    /// <param name="profile">The gauge's profile.</param>
+    /// <param name="more">Further gauges, which stay silent.</param>
+    public BayBench(string profile = UsualProfile, params IEnumerable<string> more)
     {
         var clock = new GaugeClock(_time);
         var feed = new GaugeFeed();
-        var setup = new GaugeSetup(GaugeName.Parse("pinion"), ProfileReader.Read("bench", profile), new GaugePort.Serial("/dev/bench"));
-        _roster = new GaugeRoster([setup], _folder, _opener, clock, feed, _time, NullLogger<GaugeListener>.Instance);
+        GaugeSetup Setup(string name) => new(GaugeName.Parse(name), ProfileReader.Read("bench", profile), new GaugePort.Serial("/dev/" + name));
+        _roster = new GaugeRoster([Setup("pinion"), .. more.Select(Setup)], _folder, _opener, clock, feed, _time, NullLogger<GaugeListener>.Instance);
         Bay = new Bay(_roster, feed, clock, new BaySettings(), [Seen], _time, NullLogger<Bay>.Instance);
         _running = Task.WhenAll(Bay.RunAsync(_stopping.Token), _roster.RunAsync(_stopping.Token));
     }
@@ -62,12 +64,12 @@ internal sealed class BayBench : IAsyncDisposable
 
     public GaugeRoster Gauges => _roster;
 
-    public GaugeState Gauge => _roster.All.Single().State;
+    public GaugeState Gauge => _roster.Find(Point.Gauge)!.State;
 
     /// <summary>The journal of a capture that has ended, cut out as for its record, and decoded again.</summary>
     public JournalReplay Replay(FinishedCapture capture)
     {
-        var gauge = _roster.All.Single();
+        var gauge = _roster.Find(Point.Gauge)!;
         var journal = Path.Combine(_folder, capture.Id + ".jsonl.gz");
         new JournalCut { Segments = gauge.Journal.Segments(), From = capture.From, To = capture.To, Ending = "enough", Header = gauge.Journal.Header }.WriteTo(journal);
         return JournalReplay.Read(journal);
@@ -153,7 +155,7 @@ internal sealed class BayBench : IAsyncDisposable
         public Task<IGaugeLink> OpenAsync(GaugePort port, LinkSettings settings, CancellationToken cancellationToken)
         {
             var pipe = new Pipe();
-            Link = pipe.Writer;
+            Link = port.ToString() == "/dev/pinion" ? pipe.Writer : Link;
             return Task.FromResult<IGaugeLink>(new ScriptedLink(pipe.Reader));
         }
     }

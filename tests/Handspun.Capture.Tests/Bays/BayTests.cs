@@ -30,7 +30,7 @@ public sealed class BayTests
         Assert.Equal(RunoutStatus.Measured, Runout(capture).Status);
         Assert.InRange(Runout(capture).Turns, 3, 3.8);
         Assert.InRange(0.08, (Runout(capture).Tir - Runout(capture).TirU95)!.Value.Millimetres, (Runout(capture).Tir + Runout(capture).TirU95)!.Value.Millimetres);
-        Assert.Equal(CapturePhase.Waiting, bench.Bay.View.Progress!.Phase);
+        Assert.Equal(CapturePhase.Waiting, bench.Bay.View().Progress!.Phase);
     }
 
     [Fact]
@@ -114,7 +114,7 @@ public sealed class BayTests
         // The mark is at 0.4 of a turn from where the shaft stood; it is called out from the second time that it passes.
         await bench.TurnAsync(Shaft, hand, standAfter: 1, at: t =>
         {
-            if (hand.TurnsAt(t) >= marked + 0.4 && bench.Bay.View.Progress?.Phase == CapturePhase.Running)
+            if (hand.TurnsAt(t) >= marked + 0.4 && bench.Bay.View().Progress?.Phase == CapturePhase.Running)
             {
                 marked++;
                 bench.Bay.MarkNow();
@@ -191,7 +191,7 @@ public sealed class BayTests
         {
             if (middle is null && t > 3)
             {
-                middle = bench.Bay.View;
+                middle = bench.Bay.View();
             }
         });
 
@@ -293,10 +293,10 @@ public sealed class BayTests
     {
         await using var bench = new BayBench();
 
-        Assert.Contains("choose a job", Assert.Throws<BayRefusalException>(bench.Bay.StartNow).Message, StringComparison.Ordinal);
-        Assert.Contains("choose a job", Assert.Throws<BayRefusalException>(bench.Bay.FinishNow).Message, StringComparison.Ordinal);
+        Assert.Contains("choose a job", Assert.Throws<BayRefusalException>(() => bench.Bay.StartNow()).Message, StringComparison.Ordinal);
+        Assert.Contains("choose a job", Assert.Throws<BayRefusalException>(() => bench.Bay.FinishNow()).Message, StringComparison.Ordinal);
         bench.Bay.Assign(BayBench.Point);
-        Assert.Contains("turn the shaft", Assert.Throws<BayRefusalException>(bench.Bay.FinishNow).Message, StringComparison.Ordinal);
+        Assert.Contains("turn the shaft", Assert.Throws<BayRefusalException>(() => bench.Bay.FinishNow()).Message, StringComparison.Ordinal);
         var other = BayBench.Point with { Gauge = GaugeName.Parse("other") };
         Assert.Contains("'pinion'", Assert.Throws<BayRefusalException>(() => bench.Bay.Assign(other)).Message, StringComparison.Ordinal);
     }
@@ -311,9 +311,52 @@ public sealed class BayTests
         bench.Bay.StandDown();
         await bench.TurnAsync(Shaft, HandTurn.Create(seed: 1, turns: 3.4, turnsPerSecond: 0.8));
 
-        Assert.Null(bench.Bay.View.Task);
+        Assert.Null(bench.Bay.View().Task);
         Assert.Empty(bench.Seen.Finished);
         Assert.Equal(GaugeCondition.Reading, bench.Gauge.Condition);
+    }
+
+    [Fact]
+    public async Task Gauges_EachWithAPoint_WorkSideBySide_AndTheLastGivenIsInFront()
+    {
+        await using var bench = new BayBench(BayBench.UsualProfile, "drive");
+        await bench.ConnectAsync();
+        var (pinion, drive) = (GaugeName.Parse("pinion"), GaugeName.Parse("drive"));
+        bench.Bay.Assign(BayBench.Point);
+        bench.Bay.Assign(BayBench.Point with { Point = "drive-side-runout", Gauge = drive });
+        bench.Bay.StartNow();   // what is in front
+
+        await bench.TurnAsync(Shaft, HandTurn.Create(seed: 1, turns: 3.8, turnsPerSecond: 0.6), standAfter: 1, at: t =>
+        {
+            if (t is > 2 and < 2.02)
+            {
+                bench.Bay.MarkNow();
+            }
+        });
+        await BayBench.UntilAsync(() => bench.Seen.Finished.Count == 1);
+
+        Assert.Equal(["pinion-runout", "drive-side-runout"], bench.Bay.Tasks.Select(task => task.Point));
+        Assert.Equal("drive-side-runout", bench.Bay.View().Task!.Point);
+        Assert.Equal(CapturePhase.Waiting, bench.Bay.View(pinion).Progress!.Phase);
+        Assert.Equal(CapturePhase.Running, bench.Bay.View(drive).Progress!.Phase);
+        Assert.Equal("pinion-runout", bench.Seen.Finished[0].Task.Point);
+        Assert.Single(bench.Seen.Finished[0].Readings.MarkSeconds.ToArray());   // one word marks both
+
+        bench.Bay.StandDown(pinion);
+        Assert.Equal(drive, Assert.Single(bench.Bay.Tasks).Gauge);
+    }
+
+    [Fact]
+    public async Task Point_GivenToAnotherGauge_IsLetGoByTheFirst()
+    {
+        await using var bench = new BayBench(BayBench.UsualProfile, "drive");
+        await bench.ConnectAsync();
+        bench.Bay.Assign(BayBench.Point);
+        bench.Bay.Assign(BayBench.Point with { Gauge = GaugeName.Parse("drive") });
+
+        Assert.Equal("drive", Assert.Single(bench.Bay.Tasks).Gauge.ToString());
+        Assert.Equal(BaySnapshot.Idle, bench.Bay.View(GaugeName.Parse("pinion")));
+        await BayBench.UntilAsync(() => bench.Seen.Progress.Any(progress => progress.Phase == CapturePhase.StoodDown));
     }
 
     private static RunoutResult Runout(FinishedCapture capture) => Assert.IsType<RunoutFinding>(capture.Finding).Result;

@@ -87,12 +87,15 @@ function fromSnapshot(state: BayState, bay: Bay): BayState {
 }
 
 function withProgress(state: BayState, progress: Progress): BayState {
+  const known = state.bay?.at_work.find((place) => place.gauge === progress.gauge);
+  const isKnown = known?.job === progress.job && known.point === progress.point;
+  const isHere = isKnown && state.bay?.gauge === progress.gauge;
   if (progress.phase === 'stood-down') {
-    return progress.capture === (state.progress?.capture ?? state.bay?.capture) ? { ...state, stale: true } : state;
+    const isGone = isHere ? progress.capture === (state.progress?.capture ?? state.bay.capture) : isKnown;
+    return isGone ? { ...state, stale: true } : state;
   }
-  if (!isOurs(state, progress) || state.bay?.phase === 'idle' || state.bay?.gauge !== progress.gauge) {
-    return { ...state, stale: true };
-  }
+  if (!isKnown) return { ...state, stale: true };
+  if (!isHere) return state;   // another gauge's own affair
   if (isOlder(progress, state.progress)) return state;
 
   const newSpin = progress.phase === 'running' && state.progress?.phase !== 'running';

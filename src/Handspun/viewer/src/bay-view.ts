@@ -4,7 +4,7 @@ import { gaugeOf, stageOf, type BayState, type Stage } from './bay-state';
 import { gaugeWords, type GaugeWords } from './gauge-words';
 import { digits, roundedUp, uncertainty } from './units';
 import { verdictOf, type Verdict } from './verdict';
-import type { GaugeState, Progress, Unit, Words } from './wire';
+import type { Bay, GaugeState, Progress, Unit, Words } from './wire';
 
 export interface BayView {
   readonly stage: Stage;
@@ -34,6 +34,8 @@ export interface BayView {
   readonly gauge: GaugeWords | null;
   /** All gauges in words, while the bay is idle. */
   readonly gauges: readonly string[];
+  /** The bay's points, where there are several: where each is shown, and which of them this is. */
+  readonly places: readonly { readonly title: string; readonly address: string; readonly here: boolean }[];
   readonly cautions: readonly string[];
   /** When the record shown was made; empty while none is shown. */
   readonly recordedAt: string;
@@ -87,9 +89,20 @@ export function viewOf(state: BayState): BayView {
     limit: onPoint ? limitWords(state, unit) : '',
     gauge: onPoint ? gauge : null,
     gauges: stage === 'idle' ? [...state.gauges.values()].map(inOneLine) : [],
+    places: placesOf(bay),
     cautions: stage === 'cautions' ? (bay?.cautions ?? []) : [],
     recordedAt: result?.at ?? '',
   };
+}
+
+function placesOf(bay: Bay | null): BayView['places'] {
+  if (bay === null || bay.at_work.length < 2) return [];
+  const jobs = new Set(bay.at_work.map((place) => place.job)).size;
+  return bay.at_work.map((place) => ({
+    title: jobs === 1 ? place.point_title : `${place.point_title}, job ${place.job}`,
+    address: `/bay?gauge=${encodeURIComponent(place.gauge)}`,
+    here: place.gauge === bay.gauge,
+  }));
 }
 
 function inOneLine(gauge: GaugeState): string {

@@ -82,11 +82,25 @@ function show(): void {
   list('bay-warnings', view.warnings);
   list('bay-cautions', view.cautions);
   list('bay-gauges', view.gauges);
+  showPlaces(view);
   showGauge(view);
   showRule(view);
   showScale();
   for (const link of document.querySelectorAll<HTMLAnchorElement>('[data-to-job]')) link.href = view.jobAddress;
   drawTrace();
+}
+
+function showPlaces({ places }: BayView): void {
+  const host = part('bay-places');
+  const key = JSON.stringify(places);
+  if (host.dataset['key'] === key) return;
+  host.dataset['key'] = key;
+  host.hidden = places.length === 0;
+  host.replaceChildren(...places.map(({ title, address, here }) => {
+    const link = Object.assign(document.createElement('a'), { href: address, textContent: title });
+    if (here) link.setAttribute('aria-current', 'page');
+    return link;
+  }));
 }
 
 function showGauge({ gauge, stage }: BayView): void {
@@ -137,9 +151,10 @@ function gaugeClock(): number {
 async function press(button: HTMLButtonElement): Promise<void> {
   const { method, address } = button.dataset;
   const measure = address === '/api/v1/bay/point' && method === 'POST';
-  const body = measure ? { job: state.bay?.job, point: state.bay?.point, cautions_read: true } : undefined;
+  const body = measure ? { job: state.bay?.job, point: state.bay?.point, gauge: state.bay?.gauge, cautions_read: true } : undefined;
   button.disabled = true;
-  const answer = await askStation<Bay | null>(method === 'DELETE' ? 'DELETE' : 'POST', address ?? '', body);
+  const of = measure ? '' : `?gauge=${encodeURIComponent(state.bay?.gauge ?? '')}`;
+  const answer = await askStation<Bay | null>(method === 'DELETE' ? 'DELETE' : 'POST', (address ?? '') + of, body);
   button.disabled = false;
   put('bay-answer', answer.ok ? '' : answer.sentence);
   contact.askAnew();

@@ -81,7 +81,7 @@ export class Contact {
     this.#asking = true;
     this.#hold();
     try {
-      const answer = await fetch('/api/v1/bay', {
+      const answer = await fetch(`/api/v1/bay${location.search}`, {
         headers: { accept: 'application/json' },
         cache: 'no-store',
         signal: AbortSignal.timeout(snapshotPatienceMs),

@@ -15,10 +15,17 @@ for (const picture of document.querySelectorAll<HTMLImageElement>('.record-pictu
   if (picture.complete && picture.naturalWidth === 0) leave();
 }
 
+/** What the button says, and the gauge that was chosen beside it where there are several. */
+function bodyOf(button: HTMLButtonElement): unknown {
+  if (!button.dataset['body']) return undefined;
+  const gauge = button.parentElement?.querySelector<HTMLSelectElement>('select[name=gauge]')?.value;
+  return { ...(JSON.parse(button.dataset['body']) as object), ...(gauge ? { gauge } : {}) };
+}
+
 async function press(button: HTMLButtonElement): Promise<void> {
-  const { post, body, then } = button.dataset;
+  const { post, then } = button.dataset;
   button.disabled = true;
-  const answer = await askStation('POST', post ?? '', body ? (JSON.parse(body) as unknown) : undefined);
+  const answer = await askStation('POST', post ?? '', bodyOf(button));
   if (answer.ok) {
     if (then) location.assign(then);
     else location.reload();

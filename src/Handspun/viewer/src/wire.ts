@@ -120,7 +120,15 @@ export interface Words {
   readonly counted: string;
 }
 
-/** The whole of what the bay shows at one moment. */
+/** What one gauge of the bay measures. */
+export interface Place {
+  readonly gauge: string;
+  readonly job: string;
+  readonly point: string;
+  readonly point_title: string;
+}
+
+/** The whole of what the bay shows of one point at one moment. */
 export interface Bay {
   readonly phase: 'idle' | 'waiting' | 'running';
   readonly unit: Unit;
@@ -139,6 +147,8 @@ export interface Bay {
   readonly progress: Progress | null;
   readonly trace: { readonly t: readonly number[]; readonly mm: readonly number[] } | null;
   readonly result: Result | null;
+  /** What all gauges of the bay measure, the point given last at the end. */
+  readonly at_work: readonly Place[];
   readonly gauges: readonly GaugeState[];
   readonly cautions: readonly string[];
   readonly cautions_read: boolean;

@@ -90,7 +90,16 @@ for (const [what, change] of Object.entries({
 }
 
 test('an idle bay that hears of a capture asks for a new snapshot', () => {
-  assert.equal(after(snapshot({ phase: 'idle', job: null, point: null, progress: null }), onTopic()).stale, true);
+  assert.equal(after(snapshot({ phase: 'idle', job: null, point: null, progress: null, at_work: [] }), onTopic()).stale, true);
+});
+
+const beside = { gauge: 'other', job: '1042', point: 'drive-side-runout', point_title: 'Drive-side shaft runout' };
+
+test('another gauge that measures its own point changes nothing here, and is missed when it is let go', () => {
+  const both = after(snapshot({ at_work: [...bay.at_work, beside] }));
+  assert.equal(apply(both, onTopic(beside)), both);
+  assert.equal(apply(both, onTopic({ ...beside, point: 'cam-end-play' })).stale, true);
+  assert.equal(apply(both, onTopic({ ...beside, phase: 'stood-down' })).stale, true);
 });
 
 test('the end of a capture this bay never had is none of its business', () => {

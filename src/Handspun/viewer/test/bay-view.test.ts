@@ -6,6 +6,15 @@ import { bay, gauge, result, turning } from './sample';
 
 const view = (...messages: Message[]) => viewOf(messages.reduce(apply, nothingKnown));
 
+test('several points in the bay each have an address, one only has none', () => {
+  assert.deepEqual(view({ kind: 'snapshot', bay }).places, []);
+  const beside = { gauge: 'left end', job: '1042', point: 'drive-side-runout', point_title: 'Drive-side shaft runout' };
+  const { places } = view({ kind: 'snapshot', bay: { ...bay, at_work: [...bay.at_work, beside] } });
+  assert.deepEqual(places.map(({ title, here }) => [title, here]), [['Pinion shaft runout', true], ['Drive-side shaft runout', false]]);
+  assert.equal(places[1]?.address, '/bay?gauge=left%20end');
+  assert.equal(view({ kind: 'snapshot', bay: { ...bay, at_work: [...bay.at_work, { ...beside, job: '1043' }] } }).places[1]?.title, 'Drive-side shaft runout, job 1043');
+});
+
 test('a waiting bay says what is measured and what it waits for', () => {
   const shown = view({ kind: 'snapshot', bay });
   assert.equal(shown.phase, 'Waiting for the shaft to turn');

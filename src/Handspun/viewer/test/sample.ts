@@ -80,6 +80,7 @@ export const bay: Bay = {
   progress,
   trace: { t: [11, 12], mm: [-0.3, -0.3] },
   result: null,
+  at_work: [{ gauge: 'dial', job: '1042', point: 'pinion-runout', point_title: 'Pinion shaft runout' }],
   gauges: [gauge],
   cautions: [],
   cautions_read: true,
