@@ -11,6 +11,7 @@ internal static class StationRoutes
         var calls = routes.MapGroup("/api/v1");
         calls.MapBay();
         calls.MapJobs();
+        calls.MapPoints();
         calls.MapRecords();
         calls.MapGauges();
     }

@@ -40,6 +40,7 @@ internal static class ViewsOfJobs
         CautionsRead = job.CautionsReadAt is not null,
         Gauges = gauges,
         Points = [.. job.InOrder.Select(point => Point(point, inBay.FirstOrDefault(task => task.Job == job.Number && task.Point == point.Code)?.Gauge.ToString(), unit))],
+        MorePoints = [.. PointCalls.Offered.Where(point => !job.Points.Exists(taken => taken.Code == point.Code)).Select(point => new Choice(point.Code, point.Title))],
     };
 
     private static PointView Point(JobPoint point, string? gaugeInBay, LengthUnit unit) => new()
@@ -47,6 +48,7 @@ internal static class ViewsOfJobs
         Id = point.Code,
         Title = point.Title,
         How = PointCatalogue.Find(point.Code)?.How,
+        Cautions = PointCatalogue.Find(point.Code)?.Cautions ?? [],
         Limit = point.Limit is { } limit ? new LimitView(LimitSentence.Bounds(limit, unit), limit.Source, limit.Confirmed, limit.ConfirmedBy) : null,
         Records = [.. point.NewestFirst.Select(record => Record(record, point.Counting, unit))],
         GaugeInBay = gaugeInBay,

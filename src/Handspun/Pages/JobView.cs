@@ -29,7 +29,15 @@ public sealed record JobView
 
     /// <summary>The points of the plan, in order.</summary>
     public required IReadOnlyList<PointView> Points { get; init; }
+
+    /// <summary>Points that can be added to the job, in order.</summary>
+    public IReadOnlyList<Choice> MorePoints { get; init; } = [];
 }
+
+/// <summary>One entry of a list to choose from.</summary>
+/// <param name="Id">What is sent.</param>
+/// <param name="Text">What is shown.</param>
+public sealed record Choice(string Id, string Text);
 
 /// <summary>A label and a value.</summary>
 /// <param name="Label">Such as <c>Odometer</c>.</param>

@@ -12,6 +12,9 @@ public sealed record PointView
     /// <summary>How to set the gauge up, in a sentence or two; null when there is nothing to say.</summary>
     public string? How { get; init; }
 
+    /// <summary>What to heed at this point, one sentence each; may be empty.</summary>
+    public IReadOnlyList<string> Cautions { get; init; } = [];
+
     /// <summary>What a result is held against; null when no limit is set.</summary>
     public LimitView? Limit { get; init; }
 

@@ -1,4 +1,4 @@
-// The job page's buttons: measure a point, let another record count.
+// The job page's buttons and forms: measure a point, let another record count, add a point.
 
 import { askStation } from './ask-station';
 
@@ -22,17 +22,32 @@ function bodyOf(button: HTMLButtonElement): unknown {
   return { ...(JSON.parse(button.dataset['body']) as object), ...(gauge ? { gauge } : {}) };
 }
 
+/** Forms say in `data-post` or `data-put` where to; each field that is filled in is sent by its name, as it was typed. */
+document.addEventListener('submit', (event) => {
+  const form = event.target instanceof HTMLFormElement ? event.target : null;
+  const address = form?.dataset['put'] ?? form?.dataset['post'];
+  if (form === null || address === undefined) return;
+  event.preventDefault();
+  const typed = [...new FormData(form)].filter(([, value]) => typeof value === 'string' && value.trim() !== '');
+  const button = form.querySelector<HTMLButtonElement>('button[type=submit]');
+  void send(form, button, form.dataset['put'] === undefined ? 'POST' : 'PUT', address, Object.fromEntries(typed));
+});
+
 async function press(button: HTMLButtonElement): Promise<void> {
   const { post, then } = button.dataset;
-  button.disabled = true;
-  const answer = await askStation('POST', post ?? '', bodyOf(button));
+  await send(button, button, 'POST', post ?? '', bodyOf(button), then);
+}
+
+async function send(from: HTMLElement, button: HTMLButtonElement | null, method: 'POST' | 'PUT', address: string, body: unknown, then?: string): Promise<void> {
+  if (button) button.disabled = true;
+  const answer = await askStation(method, address, body);
   if (answer.ok) {
     if (then) location.assign(then);
     else location.reload();
     return;
   }
-  button.disabled = false;
-  const place = button.closest('[data-answers]')?.querySelector<HTMLElement>('[data-answer]');
+  if (button) button.disabled = false;
+  const place = from.closest('[data-answers]')?.querySelector<HTMLElement>('[data-answer]');
   if (place) {
     place.textContent = answer.sentence;
     place.hidden = false;
