@@ -85,6 +85,16 @@ public sealed class Bay
         }
     }
 
+    /// <summary>Says anew what a point of the bay is: its limit or its setup has changed. It holds from the next capture on; one that runs under another setup is ended first.</summary>
+    /// <param name="task">The same point of the same job, with the same gauge.</param>
+    public void Renew(BayTask task)
+    {
+        lock (_lock)
+        {
+            Of(task.Gauge)?.Renew(task);
+        }
+    }
+
     /// <summary>Lets a gauge's point go; every point where no gauge is named. A capture that runs is ended first, and recorded.</summary>
     public void StandDown(GaugeName? gauge = null)
     {

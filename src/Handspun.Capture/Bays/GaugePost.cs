@@ -44,6 +44,26 @@ internal sealed class GaugePost(BayTask task, GaugeListener gauge, ReadingWindow
         BayLog.Assigned(logger, task.Job, task.Point, task.Gauge);
     }
 
+    /// <summary>Takes the same point with another limit or setup. What a running capture has seen belongs to the setup that it began with.</summary>
+    public void Renew(BayTask renewed)
+    {
+        if ((task.Job, task.Point) != (renewed.Job, renewed.Point))
+        {
+            return;   // the gauge was given something else in the meantime
+        }
+
+        if (_run is { } run && !Equals(run.Task.Setup, renewed.Setup))
+        {
+            Finish(run.SoFar.IsOnlyTouch ? CaptureEnding.StoodStill : CaptureEnding.ByHand);
+        }
+
+        task = renewed;
+        if (_run is null)
+        {
+            Await();
+        }
+    }
+
     public void StandDown()
     {
         Finish(CaptureEnding.ByHand);

@@ -28,6 +28,10 @@ public static partial class LengthText
     /// <summary>Writes a length: four decimals of an inch, or three of a millimetre, with the unit.</summary>
     public static string Of(Length length, LengthUnit unit) => $"{Number(length, unit)} {Symbol(unit)}";
 
+    /// <summary>Writes a length so that what was typed comes back as it was: to a millionth of an inch, or a hundred-thousandth of a millimetre.</summary>
+    public static string AsTyped(Length length, LengthUnit unit) =>
+        $"{InUnit(length.Millimetres, unit).ToString(unit == LengthUnit.Inch ? "0.00####" : "0.0####", CultureInfo.InvariantCulture)} {Symbol(unit)}";
+
     /// <summary>Writes a length without its unit.</summary>
     public static string Number(Length length, LengthUnit unit)
     {

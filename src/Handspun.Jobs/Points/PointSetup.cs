@@ -6,6 +6,7 @@ namespace Handspun.Jobs.Points;
 /// <remarks>Kept as JSON with its kind. A new kind adds a type of its own and a line here.</remarks>
 [JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
 [JsonDerivedType(typeof(RunoutSetup), "runout")]
+[JsonDerivedType(typeof(BoreSetup), "bore")]
 public abstract record PointSetup
 {
     /// <summary>The kind of point that it is for.</summary>

@@ -2,7 +2,6 @@ using System.Text.Json;
 using Handspun.Broker;
 using Handspun.Capture.Bays;
 using Handspun.Capture.Methods;
-using Handspun.Capture.Progress;
 using Handspun.Gauges.Listening;
 using Handspun.Gauges.Readings;
 using Handspun.Jobs.Cautions;
@@ -57,13 +56,13 @@ internal sealed class BayDesk(
         await KeepAsync(cancellationToken);
     }
 
-    /// <summary>Gives a gauge its point again where that is the one that was changed, so that the next capture is held against the new limit and setup.</summary>
+    /// <summary>Tells the bay what one of its points is now, where that is the one that was changed: the next capture is held against the new limit and setup.</summary>
     public async Task RenewAsync(string job, string point, CancellationToken cancellationToken)
     {
         if (bay.Tasks.FirstOrDefault(task => task.Job == job && task.Point == point) is { } task
-            && bay.View(task.Gauge).Progress is { Phase: not CapturePhase.Running })
+            && await store.FindAsync(job, cancellationToken) is { } found && found.Points.Find(p => p.Code == point) is { } place)
         {
-            await AssignAsync(new BayWish(job, point, task.Gauge.ToString(), task.Wanted), cautionsRead: false, cancellationToken);
+            bay.Renew(TaskOf(found, place, task.Gauge, task.Wanted));
         }
     }
 

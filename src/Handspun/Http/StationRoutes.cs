@@ -12,6 +12,7 @@ internal static class StationRoutes
         calls.MapBay();
         calls.MapJobs();
         calls.MapPoints();
+        calls.MapSetups();
         calls.MapRecords();
         calls.MapGauges();
     }

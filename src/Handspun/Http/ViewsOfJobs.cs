@@ -8,6 +8,7 @@ using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
 using Handspun.Metrology.Decision;
 using Handspun.Pages;
+using Handspun.Setups;
 
 namespace Handspun.Http;
 
@@ -49,10 +50,18 @@ internal static class ViewsOfJobs
         Title = point.Title,
         How = PointCatalogue.Find(point.Code)?.How,
         Cautions = PointCatalogue.Find(point.Code)?.Cautions ?? [],
+        Setup = SetupOf(point, unit),
         Limit = point.Limit is { } limit ? new LimitView(LimitSentence.Bounds(limit, unit), limit.Source, limit.Confirmed, limit.ConfirmedBy) : null,
         Records = [.. point.NewestFirst.Select(record => Record(record, point.Counting, unit))],
         GaugeInBay = gaugeInBay,
     };
+
+    private static SetupView? SetupOf(JobPoint point, LengthUnit unit) => SetupSheets.Find(point.Kind) is not { } sheet ? null : new(
+        sheet.Title,
+        sheet.Tell(point.Setup, unit),
+        point.Setup is not null,
+        [.. sheet.Fields(point.Setup, unit).Select(field => new SetupFieldView(
+            field.Name, field.Label, field.Value, field.Hint, field.Choices?.Select(choice => new Choice(choice.Code, choice.Words)).ToList()))]);
 
     private static RecordView Record(CaptureRecord record, CaptureRecord? counting, LengthUnit unit)
     {

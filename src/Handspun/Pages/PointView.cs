@@ -15,6 +15,9 @@ public sealed record PointView
     /// <summary>What to heed at this point, one sentence each; may be empty.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
 
+    /// <summary>What is said of it before it is measured; null when nothing need be.</summary>
+    public SetupView? Setup { get; init; }
+
     /// <summary>What a result is held against; null when no limit is set.</summary>
     public LimitView? Limit { get; init; }
 

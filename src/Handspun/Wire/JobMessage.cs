@@ -1,6 +1,8 @@
+using System.Text.Json;
 using Handspun.Jobs.Bikes;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Orders;
+using Handspun.Jobs.Points;
 
 namespace Handspun.Wire;
 
@@ -32,6 +34,8 @@ internal sealed record JobMessage
         Points = [.. job.InOrder.Select(point => new PointMessage(
             point.Code,
             point.Title,
+            PointKindCodes.Of(point.Kind),
+            SetupMessage.KeysOf(point.Setup),
             LimitMessage.Of(point.Limit),
             point.Counting?.Id,
             [.. point.NewestFirst.Select(record => ResultMessage.Of(job.Number, point.Code, record, unit))]))],
@@ -45,4 +49,4 @@ internal sealed record BikeMessage(string Make, string Model, int Year, string? 
 }
 
 /// <summary>A point of a job.</summary>
-internal sealed record PointMessage(string Point, string Title, LimitMessage? Limit, string? Counting, IReadOnlyList<ResultMessage> Records);
+internal sealed record PointMessage(string Point, string Title, string Kind, Dictionary<string, JsonElement>? Setup, LimitMessage? Limit, string? Counting, IReadOnlyList<ResultMessage> Records);

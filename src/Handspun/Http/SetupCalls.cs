@@ -1,0 +1,37 @@
+using Handspun.Bays;
+using Handspun.Jobs.Points;
+using Handspun.Jobs.Store;
+using Handspun.Setups;
+using Handspun.Station;
+using Handspun.Wire;
+
+namespace Handspun.Http;
+
+/// <summary>Calls about what is said of a point before it is measured.</summary>
+internal static class SetupCalls
+{
+    /// <summary>Maps them.</summary>
+    public static void MapSetups(this IEndpointRouteBuilder calls)
+    {
+        var setup = calls.MapGroup("/jobs/{job}/points/{point}/setup");
+        setup.MapGet("", async (string job, string point, JobStore store, StationOptions options, CancellationToken cancellation) =>
+            SetupMessage.Of(await PointAsync(store, job, point, cancellation), options.Unit));
+        setup.MapPut("", SetAsync);
+    }
+
+    private static async Task<SetupMessage> SetAsync(
+        string job, string point, Dictionary<string, string?> typed, JobStore store, BayDesk desk, StationOptions options, CancellationToken cancellation)
+    {
+        var found = await PointAsync(store, job, point, cancellation);
+        var sheet = SetupSheets.Find(found.Kind) ?? throw new RequestSentenceException($"Nothing need be said of {found.Title} before it is measured.");
+        var changed = await store.SetUpAsync(job, point, sheet.Read(new TypedSheet(typed, sheet)), cancellation);
+        await desk.RenewAsync(job, point, cancellation);
+        return SetupMessage.Of(changed.Points.Find(p => p.Code == point)!, options.Unit);
+    }
+
+    private static async Task<JobPoint> PointAsync(JobStore store, string job, string point, CancellationToken cancellation)
+    {
+        var found = await store.FindAsync(job, cancellation) ?? throw JobNotFoundException.Job(job);
+        return found.Points.Find(p => p.Code == point) ?? throw JobNotFoundException.Point(job, point);
+    }
+}
