@@ -32,4 +32,7 @@ public sealed record JournalHeader
 
     /// <summary>The measuring point of that capture.</summary>
     public string? Point { get; init; }
+
+    /// <summary>What that capture was to find, as one JSON object that only its maker reads; null where nothing was said.</summary>
+    public string? Task { get; init; }
 }

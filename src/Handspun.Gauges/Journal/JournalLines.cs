@@ -33,6 +33,12 @@ internal static class JournalLines
             WriteOptional(json, "capture", header.Capture);
             WriteOptional(json, "job", header.Job);
             WriteOptional(json, "point", header.Point);
+            if (header.Task is { } task)
+            {
+                json.WritePropertyName("task");
+                json.WriteRawValue(task);
+            }
+
             json.WriteString("profile", header.Profile);
             json.WriteString("profile_toml", header.ProfileText);
             json.WriteEndObject();
@@ -95,6 +101,7 @@ internal static class JournalLines
             Capture = Optional(root, "capture"),
             Job = Optional(root, "job"),
             Point = Optional(root, "point"),
+            Task = root.TryGetProperty("task", out var task) && task.ValueKind == JsonValueKind.Object ? task.GetRawText() : null,
         };
     }
 

@@ -36,4 +36,7 @@ public static class PointKindCodes
         PointKind.ByHand => "by-hand",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind of point."),
     };
+
+    /// <summary>The kind with that code; null where there is none.</summary>
+    public static PointKind? Find(string code) => Enum.GetValues<PointKind>().Where(kind => Of(kind) == code).Select(kind => (PointKind?)kind).FirstOrDefault();
 }

@@ -97,11 +97,11 @@ internal sealed record AnalysisAnswer
     /// <summary>Measures what was read from a file, by the method of its point.</summary>
     /// <param name="file">The file's name, as it was given.</param>
     /// <param name="read">What it holds.</param>
-    /// <param name="limit">What the result is held against; null takes what the point came with, if anything.</param>
+    /// <param name="limit">What the result is held against; null takes what the capture was held against, else what the point came with, if anything.</param>
     public static AnalysisAnswer Of(string file, CaptureFile read, Limit? limit)
     {
-        var against = limit ?? PointCatalogue.Find(read.Point)?.ShippedLimit;
-        return KindOfPoint.Of(read.Point) switch
+        var against = limit ?? read.Limit ?? PointCatalogue.Find(read.Point)?.ShippedLimit;
+        return read.Kind switch
         {
             PointKind.EndPlay => EndPlayAnalysis.Of(file, read, against),
             PointKind.Bore => BoreAnalysis.Of(file, read, against),

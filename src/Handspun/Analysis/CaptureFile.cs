@@ -1,3 +1,5 @@
+using Handspun.Jobs.Limits;
+using Handspun.Jobs.Points;
 using Handspun.Metrology.Bore;
 using Handspun.Metrology.Lift;
 using Handspun.Metrology.Runout;
@@ -10,6 +12,18 @@ namespace Handspun.Analysis;
 /// <param name="Gauge">What the file says of the gauge.</param>
 internal sealed record CaptureFile(string? Point, RotationCapture Capture, GaugeTraits Gauge)
 {
+    /// <summary>How it is measured: what the file says, else what its point says.</summary>
+    public PointKind Kind { get; init; } = KindOfPoint.Of(Point);
+
+    /// <summary>Turns, cycles or passes that were enough; null where the file does not say.</summary>
+    public double? Wanted { get; init; }
+
+    /// <summary>What was said of the point before; null where the file does not say.</summary>
+    public PointSetup? Setup { get; init; }
+
+    /// <summary>What the result was held against; null where the file does not say.</summary>
+    public Limit? Limit { get; init; }
+
     /// <summary>What a bore gauge was set to; null where the file does not say.</summary>
     public BoreSetting? Setting { get; init; }
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using Handspun.Capture.Finishing;
 using Handspun.Gauges.Journal;
 using Handspun.Gauges.Profiles;
+using Handspun.Jobs.Points;
 
 namespace Handspun.Analysis;
 
@@ -34,14 +35,24 @@ internal static class JournalCaptureFile
                 throw new CaptureFileException(string.Create(CultureInfo.InvariantCulture, $"The journal holds {replay.Readings.Count} readings, more than the {CsvCaptureFile.MostRows} that are measured at once: it is no single capture; export the capture from its record."));
             }
 
+            var task = JournalledTask.Read(replay.Header.Task);
             return new(
                 replay.Header.Point,
-                ReplayedCapture.Of(replay, TimeSpan.Zero),
-                RecordMaking.TraitsOf(ProfileReader.Read(replay.Header.Profile, replay.Header.ProfileText)));
+                ReplayedCapture.Of(replay, replay.Header.From ?? TimeSpan.Zero),
+                RecordMaking.TraitsOf(ProfileReader.Read(replay.Header.Profile, replay.Header.ProfileText)))
+            {
+                Kind = task is null ? KindOfPoint.Of(replay.Header.Point) : KindOf(task),
+                Wanted = task?.Wanted,
+                Setup = task?.Setup,
+                Limit = task?.Limit,
+            };
         }
-        catch (Exception e) when (e is JournalException or ProfileException)
+        catch (Exception e) when (e is JournalException or ProfileException or FormatException)
         {
             throw new CaptureFileException(e.Message);
         }
     }
+
+    private static PointKind KindOf(JournalledTask task) =>
+        PointKindCodes.Find(task.Kind) ?? throw new CaptureFileException($"The journal is of a measurement that this version does not know ('{task.Kind}'): replay it with the version that wrote it.");
 }

@@ -11,7 +11,7 @@ internal static class RunoutAnalysis
 {
     public static AnalysisAnswer Of(string file, CaptureFile read, Limit? limit)
     {
-        var result = RunoutMethod.Measure(read.Capture, read.Gauge, new RunoutSettings());
+        var result = RunoutMethod.Measure(read.Capture, read.Gauge, read.Wanted is { } turns ? new RunoutSettings { TurnsWanted = turns } : new RunoutSettings());
         var circles = result.Profile is { } profile ? RoundnessMethod.OfProfile(profile) : null;
         return new AnalysisAnswer
         {

@@ -24,7 +24,13 @@ internal sealed class RecordFolder(StationOptions options)
         From = capture.From,
         To = capture.To,
         Ending = RecordCodes.Of(capture.Ending),
-        Header = JournalReader.HeadOf(segments[0]) with { Capture = capture.Id, Job = capture.Task.Job, Point = capture.Task.Point },
+        Header = JournalReader.HeadOf(segments[0]) with
+        {
+            Capture = capture.Id,
+            Job = capture.Task.Job,
+            Point = capture.Task.Point,
+            Task = JournalledTask.TextOf(capture.Task),
+        },
     }.WriteTo(MakeRoomFor(capture.Id));
 
     /// <summary>Makes the record's folder, and tells where its journal goes.</summary>

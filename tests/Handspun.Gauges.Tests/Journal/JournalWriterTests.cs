@@ -22,6 +22,18 @@ public sealed class JournalWriterTests : IDisposable
     }
 
     [Fact]
+    public void Head_WithWhatTheCaptureWasToFind_KeepsItAsItWasGiven()
+    {
+        const string task = """{"kind":"bore","wanted":6,"setup":{"kind":"bore","setting_mm":21.4}}""";
+        var path = _folder.File("journal.jsonl");
+
+        JournalWriter.Create(path, Journals.Header with { Task = task }).Dispose();
+
+        Assert.Equal(task, JournalReader.HeadOf(path).Task);
+        Assert.Contains($"\"task\":{task}", File.ReadAllText(path), StringComparison.Ordinal);   // an object, not a text in quotes
+    }
+
+    [Fact]
     public void File_ThatIsThereAlready_IsNotOverwritten()
     {
         var path = _folder.File("journal.jsonl");
