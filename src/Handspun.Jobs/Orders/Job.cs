@@ -1,4 +1,5 @@
 using Handspun.Jobs.Bikes;
+using Handspun.Jobs.Cranks;
 using Handspun.Jobs.Points;
 
 namespace Handspun.Jobs.Orders;
@@ -29,6 +30,9 @@ public sealed class Job
 
     /// <summary>When somebody said that the cautions were read and followed; null before.</summary>
     public DateTimeOffset? CautionsReadAt { get; set; }
+
+    /// <summary>What was typed of the crank, so that both ends can be put together; null where nothing was.</summary>
+    public CrankSheet? Crank { get; set; }
 
     /// <summary>What is measured, in any order.</summary>
     public List<JobPoint> Points { get; init; } = [];

@@ -24,6 +24,9 @@ public static class RunoutCodes
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind of fault."),
     };
 
+    /// <summary>The reference of a code; the first reading where the code is unknown or null.</summary>
+    public static AngleReference Read(string? code) => Enum.GetValues<AngleReference>().FirstOrDefault(reference => Of(reference) == code);
+
     /// <summary>The same for a person, such as <c>the mark</c>.</summary>
     public static string InWords(string? code) => code switch
     {

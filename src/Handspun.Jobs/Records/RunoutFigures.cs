@@ -3,6 +3,7 @@ using System.Text.Json.Serialization;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Points;
 using Handspun.Metrology.Quantities;
+using Handspun.Metrology.ShaftLine;
 
 namespace Handspun.Jobs.Records;
 
@@ -27,7 +28,7 @@ public sealed record RunoutFigures : ResultFigures
     /// <summary>Angle from the reference at which the shaft's centre lies.</summary>
     public double? EccentricityTowardDegrees { get; init; }
 
-    /// <summary>Its expanded uncertainty (k = 2).</summary>
+    /// <summary>Its expanded uncertainty (k = 2); null where the angle cannot be held against that of another capture.</summary>
     public double? EccentricityTowardU95Degrees { get; init; }
 
     /// <summary>Out-of-roundness without the eccentricity, about the least-squares circle.</summary>
@@ -78,6 +79,11 @@ public sealed record RunoutFigures : ResultFigures
 
     /// <inheritdoc/>
     public override string SurerBy => "Measure again with more turns or a finer gauge.";
+
+    /// <summary>What it says of the end of a crank; null where there is no runout, or the record was made before that was kept.</summary>
+    public MeasuredEnd? ToEnd() => (EccentricityMillimetres, EccentricityU95Millimetres, EccentricityTowardDegrees) is ({ } off, { } u95, { } toward)
+        ? new(Length.FromMillimetres(off), Length.FromMillimetres(u95), Angle.FromDegrees(toward), EccentricityTowardU95Degrees, RunoutCodes.Read(AngleReference))
+        : null;
 
     /// <inheritdoc/>
     public override IEnumerable<Figure> ToShow(LengthUnit unit)

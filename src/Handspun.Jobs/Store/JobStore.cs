@@ -1,7 +1,9 @@
 using Handspun.Jobs.Bikes;
+using Handspun.Jobs.Cranks;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
+using Handspun.Jobs.Points.Catalogue;
 using Handspun.Jobs.Records;
 using Microsoft.EntityFrameworkCore;
 
@@ -116,6 +118,23 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
                 : throw new ArgumentException($"Point '{point}' is measured as {PointKindCodes.Of(found.Kind)}: what was given is for {PointKindCodes.Of(setup.Kind)}.", nameof(setup)),
             cancellationToken);
 
+    /// <summary>Notes a crank's measures: where the indicators stand at its ends, and the crank between them.</summary>
+    /// <exception cref="JobNotFoundException">There is no such job, or it does not take both ends.</exception>
+    /// <exception cref="ArgumentException">Something in it cannot be.</exception>
+    /// <returns>The job as it is now.</returns>
+    public Task<Job> SetCrankAsync(string job, CrankSheet crank, RunoutSetup driveSide, RunoutSetup pinionSide, CancellationToken cancellationToken) =>
+        crank.Problems().Concat(driveSide.Problems()).Concat(pinionSide.Problems()).FirstOrDefault() is { } problem
+            ? throw new ArgumentException(problem, nameof(crank))
+            : ChangeAsync(
+                job,
+                found =>
+                {
+                    Point(found, RunoutPoints.DriveSide.Code).Setup = driveSide;
+                    Point(found, RunoutPoints.Pinion.Code).Setup = pinionSide;
+                    found.Crank = crank;
+                },
+                cancellationToken);
+
     /// <summary>Adds a point of the catalogue to a job, after those that are there. One that is there already stays as it is.</summary>
     /// <exception cref="JobNotFoundException">There is no such job.</exception>
     /// <returns>The job as it is now.</returns>
@@ -144,7 +163,9 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
     }
 
     private Task<Job> ChangePointAsync(string job, string point, Action<JobPoint> change, CancellationToken cancellationToken) =>
-        ChangeAsync(job, found => change(found.Points.Find(p => p.Code == point) ?? throw JobNotFoundException.Point(job, point)), cancellationToken);
+        ChangeAsync(job, found => change(Point(found, point)), cancellationToken);
+
+    private static JobPoint Point(Job job, string point) => job.Points.Find(p => p.Code == point) ?? throw JobNotFoundException.Point(job.Number, point);
 
     private Task<Job> ChangeAsync(string job, Action<Job> change, CancellationToken cancellationToken) => WriteAsync(
         async context =>

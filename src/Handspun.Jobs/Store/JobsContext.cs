@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Handspun.Jobs.Bikes;
+using Handspun.Jobs.Cranks;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
@@ -48,6 +49,7 @@ public sealed class JobsContext(DbContextOptions<JobsContext> options) : DbConte
         {
             job.Ignore(j => j.InOrder);
             job.HasIndex(j => j.Number).IsUnique();
+            job.Property(j => j.Crank).HasConversion((ValueConverter)new AsJson<CrankSheet>(), AsJson<CrankSheet>.SameObject);
             job.HasOne(j => j.Bike).WithMany().HasForeignKey(j => j.BikeId);
             job.HasMany(j => j.Points).WithOne().HasForeignKey(p => p.JobId);
         });
