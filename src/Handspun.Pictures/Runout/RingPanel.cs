@@ -43,6 +43,7 @@ internal static class RingPanel
         var names = NamesAt(profile);
         AddRings(panel.Plot, rings, At, scale, names);
         panel.Plot.Add.ScatterLine(profile.Curve.Select(point => At(point.X, point.Y)).ToArray()).LineStyle = Strokes.Profile;
+        FaultMarks.AddTo(panel.Plot, content.Result.Faults);
         AddSpot(panel.Plot, profile.Low, Strokes.LowSpot, At);
         AddSpot(panel.Plot, profile.High, Strokes.HighSpot, At);
         panel.DrawPlot(canvas);

@@ -90,6 +90,11 @@ internal static class Wording
             yield return $"Runout of each whole turn by itself: {string.Join(", ", turns)}.";
         }
 
+        foreach (var words in FaultMarks.InWords(result.Faults, content.Unit))
+        {
+            yield return words;
+        }
+
         foreach (var warning in result.Warnings)
         {
             yield return RunoutWarningText.Sentence(warning);

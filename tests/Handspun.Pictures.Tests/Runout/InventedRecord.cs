@@ -2,6 +2,7 @@ using Handspun.Jobs.Lengths;
 using Handspun.Metrology.Decision;
 using Handspun.Metrology.Quantities;
 using Handspun.Metrology.Runout;
+using Handspun.Metrology.Runout.Faults;
 using Handspun.Pictures.Runout;
 
 namespace Handspun.Pictures.Tests.Runout;
@@ -25,6 +26,7 @@ internal sealed record InventedRecord
     public Verdict? Verdict { get; init; } = Metrology.Decision.Verdict.Within;
     public LengthUnit Unit { get; init; }
     public RunoutWarning[] Warnings { get; init; } = [];
+    public LocalFault[] Faults { get; init; } = [];
     public string Title { get; init; } = "Pinion shaft runout";
     public string Subtitle { get; init; } = "Job 1042 · 1974 parallel twin · 25 November 2026, 10:42";
 
@@ -82,6 +84,7 @@ internal sealed record InventedRecord
                 TirByTurnMillimetres = [.. Enumerable.Range(0, (int)Turns).Select(i => tir.Millimetres + 0.0004 * Math.Sin(i))],
                 Rejected = rejected,
                 Warnings = Warnings,
+                Faults = Faults,
             },
         };
     }

@@ -30,6 +30,13 @@ internal static class Pixels
         return count;
     }
 
+    /// <summary>The middle of all pixels of a kind.</summary>
+    public static (double X, double Y) Middle(SKBitmap picture, Func<SKColor, bool> kind)
+    {
+        var places = Enumerable.Range(0, picture.Width * picture.Height).Select(i => (X: i % picture.Width, Y: i / picture.Width)).Where(at => kind(picture.GetPixel(at.X, at.Y))).ToList();
+        return (places.Average(at => at.X), places.Average(at => at.Y));
+    }
+
     /// <summary>The whole picture.</summary>
     public static SKRectI All(SKBitmap picture) => new(0, 0, picture.Width, picture.Height);
 

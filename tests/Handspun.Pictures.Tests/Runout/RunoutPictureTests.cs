@@ -3,6 +3,7 @@ using Handspun.Jobs.Lengths;
 using Handspun.Metrology.Decision;
 using Handspun.Metrology.Quantities;
 using Handspun.Metrology.Runout;
+using Handspun.Metrology.Runout.Faults;
 using Handspun.Pictures.Page;
 using Handspun.Pictures.Runout;
 using SkiaSharp;
@@ -58,6 +59,32 @@ public sealed class RunoutPictureTests
         Assert.True(Pixels.Count(knocked, Pixels.All(knocked), Pixels.Near(Ink.LeftOut)) > 20);
         Assert.True(Pixels.Count(far, Pixels.All(far), Pixels.Near(Ink.LeftOut)) > 20);
         Assert.Equal(0, Pixels.Count(calm, Pixels.All(calm), Pixels.Near(Ink.LeftOut)));
+    }
+
+    [Theory]
+    [InlineData(30)]
+    [InlineData(250)]
+    public void LocalFault_OfARecord_IsAHeavyArcOnTheRimWhereItStands(double degrees)
+    {
+        using var marked = Drawn(new InventedRecord { Faults = [Fault(degrees, 0.02)] });
+        using var opposite = Drawn(new InventedRecord { Faults = [Fault(70, 0.02), Fault(250, 0.02)] });   // the circle's middle is between these
+        using var free = Drawn(new InventedRecord());
+
+        Assert.Equal(0, Pixels.Count(free, Pixels.All(free), Pixels.Near(Ink.LeftOut)));
+        Assert.InRange(Pixels.Count(marked, Pixels.All(marked), Pixels.Near(Ink.LeftOut)), 40, 400);
+        var (arc, middle) = (Pixels.Middle(marked, Pixels.Near(Ink.LeftOut)), Pixels.Middle(opposite, Pixels.Near(Ink.LeftOut)));
+        Assert.Equal(degrees, (Math.Atan2(arc.X - middle.X, middle.Y - arc.Y) * 180 / Math.PI + 360) % 360, tolerance: 3);
+    }
+
+    [Fact]
+    public void LocalFaults_InWords_SayHowHighWhereAndWhatToDo_TheFirstFewOfThem()
+    {
+        var words = FaultMarks.InWords([Fault(202, 0.0214), Fault(10, -0.005), Fault(20, 0.01), Fault(30, 0.01), Fault(40, 0.01), Fault(50, 0.01)], LengthUnit.Millimetre).ToList();
+
+        Assert.Equal(5, words.Count);
+        Assert.StartsWith("Heavy arc at 202°: 0.021 mm high, 6° wide, on 2 of 3 turns. A narrow raised place", words[0], StringComparison.Ordinal);
+        Assert.StartsWith("Heavy arc at 10°: 0.005 mm deep", words[1], StringComparison.Ordinal);
+        Assert.Equal("2 more heavy arcs: the record lists them.", words[4]);
     }
 
     [Fact]
@@ -141,6 +168,9 @@ public sealed class RunoutPictureTests
         var together = await Task.WhenAll(Enumerable.Range(0, 24).Select(i => Task.Run(() => Both(records[i % records.Length]))));
         Assert.All(together.Select((picture, i) => (picture, i)), drawn => Assert.Equal(alone[drawn.i % records.Length], drawn.picture));
     }
+
+    private static LocalFault Fault(double degrees, double height) => new(
+        height > 0 ? LocalFaultKind.Raised : LocalFaultKind.Scratch, Angle.FromDegrees(degrees), 6.4, Length.FromMillimetres(height), Length.FromMillimetres(0.001), 2, 3);
 
     private static string Both(InventedRecord record)
     {
