@@ -101,14 +101,17 @@ public sealed record RunoutFigures : ResultFigures
 
         if (EccentricityMillimetres is { } off)
         {
-            yield return new("Off centre by", LengthText.Of(Length.FromMillimetres(off), unit));
+            yield return new("Off centre by", EccentricityTowardDegrees is { } toward ? string.Create(CultureInfo.InvariantCulture, $"{In(off)} toward {toward:0}°") : In(off));
         }
 
         if (RoundnessMillimetres is { } round)
         {
-            yield return new("Out of round", ZoneRoundnessMillimetres is { } zone
-                ? $"{In(round)} (least squares), {In(zone)} (minimum zone)"
-                : In(round));
+            yield return new("Out of round", ZoneRoundnessMillimetres is { } zone ? $"{In(round)} (least squares), {In(zone)} (minimum zone)" : In(round));
+        }
+
+        if ((CircumscribedRoundnessMillimetres, InscribedRoundnessMillimetres) is ({ } around, { } inside))
+        {
+            yield return new("By other circles", $"{In(around)} (smallest around), {In(inside)} (largest inside)");
         }
 
         if (TirByTurnMillimetres is { Count: > 1 } turns)

@@ -72,6 +72,13 @@ internal sealed record AnalysisAnswer
 
     public string? AngleReference { get; init; }
 
+    public double? EccentricityU95Mm { get; init; }
+
+    public double? EccentricityTowardDeg { get; init; }
+
+    /// <summary>Null where the angle cannot be held against that of another capture.</summary>
+    public double? EccentricityTowardU95Deg { get; init; }
+
     public double? ZoneRoundnessMm { get; init; }
 
     public double? CircumscribedRoundnessMm { get; init; }

@@ -21,6 +21,7 @@ internal static class AnalysisText
             lines.Add($"  {(answer.Verdict switch { "within" => "within the limit", "over" => "over the limit", _ => "too close to call" })}{LimitOf(answer, unit)}");
         }
 
+        lines.AddRange(FormOf(answer, unit).Select(line => $"  {line}"));
         if (answer.Warnings.Count > 0)
         {
             lines.Add($"  mind: {string.Join(", ", answer.Warnings)}");
@@ -46,6 +47,42 @@ internal static class AnalysisText
             { MaxLiftMm: { } lift } => $"lobe lift {Sure(lift, answer.MaxLiftU95Mm)} (k = 2){Angles(answer)}, {answer.Readings} readings",
             _ => null,
         };
+    }
+
+    private static IEnumerable<string> FormOf(AnalysisAnswer answer, LengthUnit unit)
+    {
+        string In(double millimetres) => LengthText.Of(Length.FromMillimetres(millimetres), unit);
+        if (answer is { EccentricityMm: { } off, EccentricityU95Mm: { } doubt, EccentricityTowardDeg: { } toward })
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"off centre by {LengthText.WithUncertainty(Length.FromMillimetres(off), Length.FromMillimetres(doubt), unit)} toward {toward:0}°");
+        }
+
+        (string Name, double? Value)[] circles =
+        [
+            ("least squares", answer.RoundnessMm),
+            ("minimum zone", answer.ZoneRoundnessMm),
+            ("smallest circle around", answer.CircumscribedRoundnessMm),
+            ("largest circle inside", answer.InscribedRoundnessMm),
+        ];
+        if (circles.Any(circle => circle.Value is not null))
+        {
+            yield return "out of round " + string.Join(", ", circles.Where(circle => circle.Value is not null).Select(circle => $"{In(circle.Value!.Value)} ({circle.Name})"));
+        }
+
+        if (answer.TirByTurnMm is { Count: > 1 } turns)
+        {
+            yield return $"runout turn by turn {string.Join(", ", turns.Select(In))}";
+        }
+
+        foreach (var fault in answer.Faults ?? [])
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"at {fault.AtDeg:0}°: {In(fault.HeightMm)}, {fault.WidthDeg:0}° wide, on {fault.SeenOnTurns} of {fault.OfTurns} turns. {fault.Sentence}");
+        }
+
+        if (answer is { Faults.Count: > 0, TirWithFaultsMm: { } all })
+        {
+            yield return $"runout with that in it {In(all)}";
+        }
     }
 
     private static string Angles(AnalysisAnswer answer) => answer is { CentrelineDeg: { } centre, DurationDeg: { } duration, CheckingLiftMm: { } checking }

@@ -31,6 +31,8 @@ internal static class SampleRecords
             EccentricityMillimetres = 0.0249,
             RoundnessMillimetres = 0.0042,
             ZoneRoundnessMillimetres = 0.0041,
+            CircumscribedRoundnessMillimetres = 0.0046,
+            InscribedRoundnessMillimetres = 0.0044,
             HighSpotDegrees = 123.4,
             HighSpotU95Degrees = 3.2,
             LowSpotDegrees = 301.5,

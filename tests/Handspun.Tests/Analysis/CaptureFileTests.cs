@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Handspun.Analysis;
+using Handspun.Jobs.Lengths;
 
 namespace Handspun.Tests.Analysis;
 
@@ -166,6 +167,12 @@ public sealed class CaptureFileTests : IDisposable
         Assert.Contains("local-fault", answer.Warnings);
         Assert.InRange(answer.TirByTurnMm!.Count, 4, 5);
         Assert.InRange(answer.ZoneRoundnessMm!.Value, 0, 0.001);
+        Assert.Equal(0.025, answer.EccentricityMm!.Value, 0.001);
+        Assert.Equal(72, answer.EccentricityTowardDeg!.Value, 3.0);   // a fifth of a turn after the index
+        var shown = AnalysisText.Of(answer, LengthUnit.Millimetre).ReplaceLineEndings("\n");
+        Assert.Matches(@"\n  off centre by 0\.02\d mm ± 0\.0\d\d mm toward 7\d°\n  out of round 0\.00\d mm \(least squares\), 0\.00\d mm \(minimum zone\), 0\.00\d mm \(smallest circle around\), 0\.00\d mm \(largest circle inside\)\n", shown);
+        Assert.Matches(@"\n  runout turn by turn 0\.0\d\d mm, 0\.0\d\d mm, ", shown);
+        Assert.Matches(@"\n  at \d+°: 0\.03\d mm, \d+° wide, on \d of \d turns\. A narrow raised place .*\n  runout with that in it 0\.0\d\d mm\n", shown);
     }
 
     // A pure sine of 25 µm amplitude has a runout of 50 µm: closed form.
