@@ -24,17 +24,25 @@ var camLift = new Option<double>("--cam-lift-mm") { Description = "How high the 
 
 var speak = new Option<string>("--speak") { Description = "Send what a profile of this name reads.", DefaultValueFactory = _ => "text-line" };
 speak.AcceptOnlyFromAmong([.. GaugeSpeeches.ByProfile.Keys.Concat(HidSpeech.ByProfile.Keys).Order(StringComparer.Ordinal)]);
+var off = new Option<double?>("--off-centre-mm") { Description = "Make the shaft round and off centre by so much, in millimetres, instead of --tir-mm and --harmonics." };
+var toward = new Option<double>("--toward-deg") { Description = "With --off-centre-mm: toward which angle from the index, in degrees." };
+var fault = new Option<double?>("--fault-mm") { Description = "Put a narrow place 8 degrees wide on the shaft that stands out by so much, in millimetres; below zero it is sunk." };
+var faultAt = new Option<double>("--fault-at-deg") { Description = "With --fault-mm: where it is, in degrees.", DefaultValueFactory = _ => 200 };
+var index = new Option<bool>("--index") { Description = "A sensor beside it sees the shaft's zero pass once a turn; the gauge says so where its frames have room for it (text-labelled: s=I)." };
 var sample = new Option<string?>("--sample") { Description = "Write a journal of one capture into this file instead of sending; the same seed gives the same file." };
 
 var switches = new Option<bool>("--switch-unit") { Description = "With --sample: somebody presses the unit button half way." };
 
 var root = new RootCommand("A gauge that is not there: sends the frames of an indicator on a shaft that a hand turns or pushes and pulls, on a tappet of a cam, or in a bore gauge that it rocks, over a real serial device.")
 {
-    link, tcp, tir, harmonics, seed, rate, turns, speed, every, inch, noise, endPlay, bore, boreOff, camLift, speak, sample, switches,
+    link, tcp, tir, harmonics, seed, rate, turns, speed, every, inch, noise, endPlay, bore, boreOff, camLift, off, toward, fault, faultAt, index, speak, sample, switches,
 };
 root.SetAction(async (parsed, stopping) =>
 {
-    var shape = ShaftShape.WithTir(parsed.GetValue(tir), parsed.GetValue(seed), parsed.GetValue(harmonics));
+    var shape = parsed.GetValue(off) is { } offCentre
+        ? new ShaftShape([new ShaftWave(1, offCentre, parsed.GetValue(toward))])
+        : ShaftShape.WithTir(parsed.GetValue(tir), parsed.GetValue(seed), parsed.GetValue(harmonics));
+    shape = parsed.GetValue(fault) is { } height ? shape.With(new ShaftFault(parsed.GetValue(faultAt), WidthDegrees: 8, height)) : shape;
     var indicator = new Indicator
     {
         NoiseMicrometres = parsed.GetValue(noise),
@@ -71,7 +79,7 @@ root.SetAction(async (parsed, stopping) =>
     var tcpPort = parsed.GetValue(tcp) ?? (OperatingSystem.IsWindows() ? 0 : null);
     var work = new HandWork { EndPlayMillimetres = parsed.GetValue(endPlay), BoreMillimetres = parsed.GetValue(bore), BoreOffMillimetres = parsed.GetValue(boreOff), CamLiftMillimetres = parsed.GetValue(camLift) };
     IWire Plug() => tcpPort is { } port ? new TcpOutlet(port) : new PseudoTerminal(parsed.GetValue(link));
-    var shaft = new ShaftUnderIndicator(shape, indicator, speech, parsed.GetValue(seed)) { Inch = parsed.GetValue(inch) };
+    var shaft = new ShaftUnderIndicator(shape, indicator, speech, parsed.GetValue(seed)) { Inch = parsed.GetValue(inch), HasIndex = parsed.GetValue(index) };
     await new VirtualGauge(shaft, work, Plug, pace, TimeProvider.System)
         .RunAsync(Console.In, Console.Out, stopping);
     return 0;

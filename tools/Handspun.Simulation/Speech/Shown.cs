@@ -4,7 +4,8 @@ namespace Handspun.Simulation.Speech;
 /// <param name="Millimetres">The value, whatever unit it is shown in.</param>
 /// <param name="Inch">Whether it is set to inches.</param>
 /// <param name="BatteryLow">Whether its battery is nearly empty.</param>
-public readonly record struct Shown(double Millimetres, bool Inch = false, bool BatteryLow = false)
+/// <param name="Index">Whether the index has passed since the frame before.</param>
+public readonly record struct Shown(double Millimetres, bool Inch = false, bool BatteryLow = false, bool Index = false)
 {
     private const double MillimetresPerInch = 25.4;
 

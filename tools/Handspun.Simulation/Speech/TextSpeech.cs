@@ -15,7 +15,7 @@ internal static class TextSpeech
         $"01{(shown.InUnit < 0 ? '-' : '+')}{Number(Math.Abs(shown.InUnit), shown.Inch ? "00.00000" : "0000.000")}{(shown.Inch ? 'I' : 'M')}{(shown.BatteryLow ? 'B' : ' ')}\r");
 
     public static byte[] Labelled(Shown shown) => Bytes(
-        $"ch=1;v={Number(shown.InUnit, shown.Inch ? "0.00000" : "0.000")};u={(shown.Inch ? "in" : "mm")};s={(shown.BatteryLow ? "B" : "")}\r\n");
+        $"ch=1;v={Number(shown.InUnit, shown.Inch ? "0.00000" : "0.000")};u={(shown.Inch ? "in" : "mm")};s={(shown.Index ? "I" : shown.BatteryLow ? "B" : "")}\r\n");
 
     /// <summary>Nine hexadecimal digits: sign, six digits with the last first, point, unit; CR.</summary>
     public static byte[] HexNibbles(Shown shown)

@@ -19,12 +19,16 @@ internal sealed class ShaftUnderIndicator(ShaftShape shape, Indicator indicator,
     private double _turnsBefore;
     private HandMotion? _motion;
     private TimeSpan _motionFrom;
+    private double _turnsShown;
 
     /// <summary>Whether the indicator is set to inches.</summary>
     public bool Inch { get; set; }
 
     /// <summary>Whether its battery is nearly empty.</summary>
     public bool BatteryLow { get; set; }
+
+    /// <summary>Whether a sensor beside it sees the shaft's zero pass, once a turn.</summary>
+    public bool HasIndex { get; init; }
 
     /// <summary>Whether the hand is still turning.</summary>
     public bool IsTurning(TimeSpan now) => _hand is not null && (now - _handFrom).TotalSeconds < _hand.Seconds;
@@ -47,8 +51,13 @@ internal sealed class ShaftUnderIndicator(ShaftShape shape, Indicator indicator,
         : RestMillimetres + shape.HeightAt(TurnsAt(now) * 360);
 
     /// <summary>The frame that the gauge sends now.</summary>
-    public byte[] FrameAt(TimeSpan now) =>
-        speak(new Shown(indicator.Show(MillimetresAt(now), _noise), Inch, BatteryLow));
+    public byte[] FrameAt(TimeSpan now)
+    {
+        var (before, turns) = (_turnsShown, TurnsAt(now));
+        _turnsShown = turns;
+        var passed = HasIndex && Math.Floor(turns) > Math.Floor(before);
+        return speak(new Shown(indicator.Show(MillimetresAt(now), _noise), Inch, BatteryLow, passed));
+    }
 
     private double TurnsAt(TimeSpan now) => _turnsBefore + (_hand?.TurnsAt((now - _handFrom).TotalSeconds) ?? 0);
 }
