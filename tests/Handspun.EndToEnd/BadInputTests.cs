@@ -3,7 +3,6 @@ using System.Net;
 using System.Net.Http.Json;
 using System.Net.Sockets;
 using System.Text;
-using System.Text.Json;
 using Handspun.EndToEnd.Parts;
 
 namespace Handspun.EndToEnd;
@@ -172,11 +171,5 @@ public sealed class BadInputTests
         Assert.Empty(listener.Messages("jobs/x"));
     }
 
-    private static async Task ProblemAsync(HttpResponseMessage answer, int status, string sentence)
-    {
-        var body = await answer.Content.ReadAsStringAsync();
-        Assert.True(status == (int)answer.StatusCode, $"{(int)answer.StatusCode} instead of {status}: {body}");
-        Assert.Equal("application/problem+json", answer.Content.Headers.ContentType?.MediaType);
-        Assert.Contains(sentence, JsonDocument.Parse(body).RootElement.GetProperty("detail").GetString(), StringComparison.Ordinal);
-    }
+    private static Task ProblemAsync(HttpResponseMessage answer, int status, string sentence) => Problem.IsAsync(answer, status, sentence);
 }

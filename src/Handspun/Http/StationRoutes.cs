@@ -13,6 +13,7 @@ internal static class StationRoutes
         calls.MapJobs();
         calls.MapPoints();
         calls.MapSetups();
+        calls.MapCrank();
         calls.MapRecords();
         calls.MapGauges();
     }

@@ -41,6 +41,7 @@ internal static class ViewsOfJobs
         CautionsRead = job.CautionsReadAt is not null,
         Gauges = gauges,
         Points = [.. job.InOrder.Select(point => Point(point, inBay.FirstOrDefault(task => task.Job == job.Number && task.Point == point.Code)?.Gauge.ToString(), unit))],
+        Crank = ViewOfCrank.Of(job, unit),
         MorePoints = [.. PointCalls.Offered.Where(point => !job.Points.Exists(taken => taken.Code == point.Code)).Select(point => new Choice(point.Code, point.Title))],
     };
 

@@ -30,6 +30,9 @@ public sealed record JobView
     /// <summary>The points of the plan, in order.</summary>
     public required IReadOnlyList<PointView> Points { get; init; }
 
+    /// <summary>What both shaft ends say together; null where the job does not take both.</summary>
+    public CrankView? Crank { get; init; }
+
     /// <summary>Points that can be added to the job, in order.</summary>
     public IReadOnlyList<Choice> MorePoints { get; init; } = [];
 }

@@ -19,6 +19,9 @@ internal sealed class Workshop : IAsyncDisposable
 
     public string Port => Path.Combine(Folder, "gauge-port");
 
+    /// <summary>The profile by which the station reads the gauge.</summary>
+    public string Profile { get; init; } = "text-line";
+
     public Uri Pages { get; private set; } = null!;
 
     public string BrokerPort { get; private set; } = "";
@@ -35,7 +38,7 @@ internal sealed class Workshop : IAsyncDisposable
 
     public async Task StartStationAsync(params IEnumerable<string> more)
     {
-        _station = RunningProgram.Start(Programs.Handspun, ["serve", "--data", Data, "--http", "http://127.0.0.1:0", "--mqtt-port", "0", "--gauge", $"pinion=text-line@{Port}", .. more]);
+        _station = RunningProgram.Start(Programs.Handspun, ["serve", "--data", Data, "--http", "http://127.0.0.1:0", "--mqtt-port", "0", "--gauge", $"pinion={Profile}@{Port}", .. more]);
         Pages = new Uri(await _station.LineAsync("Pages:"));
         BrokerPort = new Uri(await _station.LineAsync("Broker:")).Port.ToString(System.Globalization.CultureInfo.InvariantCulture);
         _http?.Dispose();

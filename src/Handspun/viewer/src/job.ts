@@ -1,4 +1,4 @@
-// The job page's buttons and forms: measure a point, let another record count, add a point.
+// The job page's buttons and forms: measure a point, let another record count, add a point, keep a crank's measures.
 
 import { askStation } from './ask-station';
 
