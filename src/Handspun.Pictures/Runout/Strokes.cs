@@ -36,9 +36,13 @@ internal static class Strokes
 
     public static MarkerStyle LowSpot => Outlined(MarkerShape.OpenTriangleUp, 10, Ink.Text, 1.6f);
 
-    public static MarkerStyle LeftOut(RejectionReason reason) => reason == RejectionReason.Knock
-        ? Outlined(MarkerShape.Eks, 8, Ink.LeftOut, 1.8f)
-        : Outlined(MarkerShape.OpenSquare, 3.6f, Ink.Readings, 0.8f);
+    public static MarkerStyle LeftOut(RejectionReason reason) => reason switch
+    {
+        RejectionReason.Knock => Outlined(MarkerShape.Eks, 8, Ink.LeftOut, 1.8f),
+        RejectionReason.LocalFault => Outlined(MarkerShape.OpenDiamond, 7, Ink.LeftOut, 1.4f),
+        RejectionReason.Stuck => Outlined(MarkerShape.Cross, 6, Ink.Readings, 1),
+        _ => Outlined(MarkerShape.OpenSquare, 3.6f, Ink.Readings, 0.8f),
+    };
 
     public static MarkerStyle OffScale(bool above) =>
         Filled(above ? MarkerShape.FilledTriangleUp : MarkerShape.FilledTriangleDown, 9, Ink.LeftOut);

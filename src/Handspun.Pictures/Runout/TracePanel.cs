@@ -121,6 +121,16 @@ internal static class TracePanel
             entries.Add(new("left out: knock", Marker: Strokes.LeftOut(RejectionReason.Knock)));
         }
 
+        if (inside.Contains(RejectionReason.LocalFault))
+        {
+            entries.Add(new("left out: narrow place", Marker: Strokes.LeftOut(RejectionReason.LocalFault)));
+        }
+
+        if (inside.Contains(RejectionReason.Stuck))
+        {
+            entries.Add(new("left out: gauge stuck", Marker: Strokes.LeftOut(RejectionReason.Stuck)));
+        }
+
         if (inside.Contains(RejectionReason.Standing))
         {
             var every = StandingStep(trace);

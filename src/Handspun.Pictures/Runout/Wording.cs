@@ -68,16 +68,7 @@ internal static class Wording
         }
 
         basis.Add($"{result.Readings} readings");
-        var knocks = result.Rejected.Count(left => left.Reason == RejectionReason.Knock);
-        var standing = result.Rejected.Count - knocks;
-        var knocked = knocks == 1 ? "1 knock" : $"{knocks} knocks";
-        basis.Add((knocks, standing) switch
-        {
-            (0, 0) => "none left out",
-            (_, 0) => $"{knocked} left out",
-            (0, _) => $"{standing} left out because the shaft stood still",
-            _ => $"{knocked} left out, and {standing} because the shaft stood still",
-        });
+        basis.Add(LeftOut(result.Rejected));
         if (result.TirU95 is not null)
         {
             basis.Add("± is the expanded uncertainty, k = 2");
@@ -99,6 +90,20 @@ internal static class Wording
         {
             yield return RunoutWarningText.Sentence(warning);
         }
+    }
+
+    private static string LeftOut(IReadOnlyList<RejectedReading> rejected)
+    {
+        int Of(RejectionReason reason) => rejected.Count(left => left.Reason == reason);
+        (int Count, string Words)[] parts =
+        [
+            (Of(RejectionReason.Knock), Of(RejectionReason.Knock) == 1 ? "knock" : "knocks"),
+            (Of(RejectionReason.Standing), "because the shaft stood still"),
+            (Of(RejectionReason.Stuck), "because the gauge stuck"),
+            (Of(RejectionReason.LocalFault), "on a narrow place"),
+        ];
+        var said = parts.Where(part => part.Count > 0).Select(part => $"{part.Count} {part.Words}").ToList();
+        return said.Count == 0 ? "none left out" : $"left out: {string.Join(", ", said)}";
     }
 
     /// <summary>The whole result in words.</summary>

@@ -33,9 +33,19 @@ public sealed class WordingTests
     public void Notes_OfARecord_SayWhatItRestsOnAndEveryWarning()
     {
         var notes = Wording.Notes(new InventedRecord { Knocks = [(0.5, 0.4)], StandingPart = 0, Warnings = [RunoutWarning.FewTurns, RunoutWarning.NoReference] }.Content()).ToArray();
-        Assert.Equal("3.3 turns · 420 readings · 1 knock left out · ± is the expanded uncertainty, k = 2.", notes[0]);
+        Assert.Equal("3.3 turns · 420 readings · left out: 1 knock · ± is the expanded uncertainty, k = 2.", notes[0]);
         Assert.Contains(RunoutWarningText.Sentence(RunoutWarning.FewTurns), notes);
         Assert.Contains(RunoutWarningText.Sentence(RunoutWarning.NoReference), notes);
+    }
+
+    [Fact]
+    public void Notes_OfReadingsThatWereLeftOut_SayWhyEachWas()
+    {
+        var content = new InventedRecord { StandingPart = 0 }.Content();
+        RejectedReading[] left = [new(0, RejectionReason.Knock), new(1, RejectionReason.Knock), new(2, RejectionReason.Standing), new(3, RejectionReason.Stuck), new(4, RejectionReason.LocalFault)];
+
+        Assert.Contains("left out: 2 knocks, 1 because the shaft stood still, 1 because the gauge stuck, 1 on a narrow place", Wording.Notes(content with { Result = content.Result with { Rejected = left } }).First(), StringComparison.Ordinal);
+        Assert.Contains("none left out", Wording.Notes(content with { Result = content.Result with { Rejected = [] } }).First(), StringComparison.Ordinal);
     }
 
     [Theory]
