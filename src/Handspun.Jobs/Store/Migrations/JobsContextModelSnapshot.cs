@@ -58,6 +58,9 @@ namespace Handspun.Jobs.Store.Migrations
                     b.Property<long?>("CautionsReadAt")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("Crank")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Customer")
                         .HasColumnType("TEXT");
 
