@@ -4,6 +4,7 @@ using Handspun.Capture.Progress;
 using Handspun.Gauges.Listening;
 using Handspun.Gauges.Readings;
 using Handspun.Jobs.Records;
+using Handspun.Metrology.Quantities;
 using Handspun.Metrology.Runout;
 
 namespace Handspun.Capture.Bays;
@@ -18,6 +19,7 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
     private readonly long _unreadableBefore = gauge.State.Unreadable;
     private readonly Func<RotationCapture, CaptureFinding> _look = task.Method.Follow(RecordMaking.TraitsOf(gauge.Setup.Profile), task.Wish);
     private int _measured = -1;
+    private (double Lowest, double Highest) _reach = (double.PositiveInfinity, double.NegativeInfinity);
 
     public string Id { get; } = id;
 
@@ -47,8 +49,7 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
 
     public void Add(Reading reading)
     {
-        _seconds.Add((reading.At - From).TotalSeconds);
-        _millimetres.Add(reading.Millimetres);
+        Add((reading.At - From).TotalSeconds, reading.Millimetres);
         Newest = reading.At;
     }
 
@@ -57,8 +58,7 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
     {
         for (var i = 0; i < seconds.Length; i++)
         {
-            _seconds.Add(seconds[i] - From.TotalSeconds);
-            _millimetres.Add(millimetres[i]);
+            Add(seconds[i] - From.TotalSeconds, millimetres[i]);
         }
 
         if (seconds.Length > 0)
@@ -115,7 +115,7 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
             Count = SoFar.Count,
             Value = value,
             ValueU95 = u95,
-            Warnings = [.. SoFar.LiveWarnings(soFar)],
+            Warnings = [.. SoFar.LiveWarnings(soFar), .. IsTravelUsedUp ? [RecordWarning.TravelUsedUp] : Array.Empty<RecordWarning>()],
             Live = SoFar.Live(soFar),
             Sentence = phase == CapturePhase.Ended ? Task.Method.Words.Enough
                 : GaugeGoneSince is not null ? Task.Method.Words.GaugeGone
@@ -142,6 +142,16 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
 
     /// <summary>Drops the capture: it was no more than a touch.</summary>
     public void Drop() => journalHold.Dispose();
+
+    private bool IsTravelUsedUp => Readings > 0
+        && TravelRule.IsUsedUp(Length.FromMillimetres(_reach.Lowest), Length.FromMillimetres(_reach.Highest), gauge.Setup.Profile);
+
+    private void Add(double seconds, double millimetres)
+    {
+        _seconds.Add(seconds);
+        _millimetres.Add(millimetres);
+        _reach = (Math.Min(_reach.Lowest, millimetres), Math.Max(_reach.Highest, millimetres));
+    }
 
     // The record's journal ends with its last reading, and so do its pulses.
     private RotationCapture Capture() => new()

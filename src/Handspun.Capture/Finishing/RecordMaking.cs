@@ -70,6 +70,11 @@ public static class RecordMaking
             yield return RecordWarning.UnreadableLines;
         }
 
+        if (TravelRule.IsUsedUp(capture))
+        {
+            yield return RecordWarning.TravelUsedUp;
+        }
+
         if (capture.Task.Limit is { Confirmed: false })
         {
             yield return RecordWarning.LimitUnconfirmed;

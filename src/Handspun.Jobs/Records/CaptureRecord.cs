@@ -94,4 +94,8 @@ public sealed record RecordWarning(string Code, string Sentence)
     /// <summary>Lines came in that were no readings.</summary>
     public static RecordWarning UnreadableLines { get; } =
         new("unreadable-lines", "Some of what the gauge sent was not a reading and was left out.");
+
+    /// <summary>The readings reach over nearly all of the gauge's travel.</summary>
+    public static RecordWarning TravelUsedUp { get; } =
+        new("travel-used-up", "The plunger went through nearly all of its travel and may have stood at its end: set it to the middle and measure again, or take a gauge with more travel.");
 }

@@ -67,6 +67,22 @@ public sealed class RecordMakingTests
         Assert.Equal(["gauge-gap", "unreadable-lines"], record.Warnings.Select(warning => warning.Code));
     }
 
+    [Theory]
+    [InlineData(12.5, 11, 0)]
+    [InlineData(12.5, 11.3, 1)]
+    [InlineData(0, 400, 0)]   // a profile that does not say how far the plunger goes
+    public void Record_OfReadingsOverNearlyAllOfTheTravel_SaysSo(double travel, double reach, int warnings)
+    {
+        var capture = Capture(Length.FromMillimetres(0.05), Length.FromMillimetres(0.004), null);
+        var record = RecordMaking.RecordOf(capture with
+        {
+            Gauge = capture.Gauge with { Profile = ProfileReader.Read("bench", FormattableString.Invariant($"[value]\ntravel_mm = {travel:0.0}\n")) },
+            Readings = new RotationCapture { Seconds = new double[] { 0, 1, 2 }, Millimetres = new double[] { -3, reach - 3, 1 } },
+        });
+
+        Assert.Equal(warnings, record.Warnings.Count(warning => warning.Code == "travel-used-up"));
+    }
+
     private static FinishedCapture Capture(Length? tir, Length? uncertainty, Limit? limit) => new()
     {
         Id = "20260314-090000-abc123",
