@@ -17,7 +17,7 @@ internal static class TurnsPanel
     /// <summary>Draws the panel.</summary>
     /// <param name="canvas">Where to draw.</param>
     /// <param name="page">The size of the whole page.</param>
-    /// <param name="area">Where the data go; the dimension takes <see cref="RunoutDimension.Room"/> to the right of it.</param>
+    /// <param name="area">Where the data go; the dimension takes <see cref="Dimension.Room"/> to the right of it.</param>
     /// <param name="content">What was measured.</param>
     /// <param name="profile">The same as heights.</param>
     /// <param name="scale">The heights to show.</param>
@@ -41,9 +41,9 @@ internal static class TurnsPanel
 
         NameSpots(canvas, panel, area, content, profile);
         NameLimit(canvas, panel, area, content, profile, scale);
-        RunoutDimension.Draw(canvas, area.Right, panel.At(0, 0).Y, panel.At(0, profile.High.Y).Y, scale, content, panel);
+        new Dimension("TIR", content.Result.Tir!.Value, content.Result.TirU95, content.Unit).Draw(canvas, area.Right, panel);
         Letters.Draw(canvas, "Every turn laid over one", new(area.Left, area.Top - 10), new(15, Ink.Text, Strong: true));
-        LegendRow.Draw(canvas, Legend(profile), area.Right + RunoutDimension.Room, area.Top - 10);
+        LegendRow.Draw(canvas, Legend(profile), area.Right + Dimension.Room, area.Top - 10);
     }
 
     private static void AddLimit(Plot plot, HeightScale scale)

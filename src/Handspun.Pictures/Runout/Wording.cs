@@ -2,6 +2,7 @@ using Handspun.Jobs.Lengths;
 using Handspun.Metrology.Decision;
 using Handspun.Metrology.Quantities;
 using Handspun.Metrology.Runout;
+using Handspun.Pictures.Page;
 using Handspun.Pictures.Scales;
 
 namespace Handspun.Pictures.Runout;
@@ -30,6 +31,16 @@ internal static class Wording
             _ => limit is null ? "No limit given" : $"Limit {Limit(limit, unit)}",
         };
     }
+
+    /// <summary>What stands at the top of the picture.</summary>
+    public static HeadingWords Heading(RunoutPictureContent content) => new(
+        content.Title,
+        content.Subtitle,
+        content.Result is { Status: RunoutStatus.Measured, Tir: { } tir } ? $"TIR {LengthText.Of(tir, content.Unit)}" : null,
+        content.Result.TirU95,
+        Decision(content.Verdict, content.Limit, content.Unit),
+        content.Verdict,
+        content.Unit);
 
     /// <summary>Where zero degrees is, as it follows "from".</summary>
     public static string Zero(AngleReference reference) => reference switch

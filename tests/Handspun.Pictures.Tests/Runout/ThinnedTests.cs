@@ -1,4 +1,4 @@
-using Handspun.Pictures.Runout;
+using Handspun.Pictures.Page;
 using ScottPlot;
 
 namespace Handspun.Pictures.Tests.Runout;

@@ -1,9 +1,8 @@
 using Handspun.Metrology.Decision;
 using Handspun.Pictures.Lettering;
-using Handspun.Pictures.Page;
 using SkiaSharp;
 
-namespace Handspun.Pictures.Runout;
+namespace Handspun.Pictures.Page;
 
 /// <summary>A verdict as a sign that can be told without its colour: a tick, a cross or a question mark in a disc.</summary>
 internal static class VerdictSign

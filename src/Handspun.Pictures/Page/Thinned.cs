@@ -1,6 +1,6 @@
 using ScottPlot;
 
-namespace Handspun.Pictures.Runout;
+namespace Handspun.Pictures.Page;
 
 /// <summary>Makes a long line short without changing how it looks.</summary>
 internal static class Thinned
