@@ -88,6 +88,13 @@ test('the scale puts the result, its uncertainty and the limit in proportion', (
   assert.ok(Math.abs((scale.to - scale.from) / scale.value - 0.4) < 1e-12);
 });
 
+test('a size is drawn about its limits, where a scale from zero would show nothing', () => {
+  const scale = limitScale(21.412, 0.002, { lower_mm: 21.4, upper_mm: 21.425, source: null, confirmed: true, confirmed_by: null });
+  assert.ok(scale);
+  assert.ok(Math.abs((scale.value - scale.lower!) / (scale.upper! - scale.lower!) - 12 / 25) < 1e-9);
+  assert.ok(scale.lower! > 0.1 && scale.upper! < 0.9);
+});
+
 test('there is no scale without a limit or without a value', () => {
   assert.equal(limitScale(0.05, 0.01, null), null);
   assert.equal(limitScale(null, null, result.limit), null);

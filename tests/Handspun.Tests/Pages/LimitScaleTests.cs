@@ -1,0 +1,38 @@
+using Handspun.Metrology.Quantities;
+using Handspun.Pages;
+
+namespace Handspun.Tests.Pages;
+
+public sealed class LimitScaleTests
+{
+    [Fact]
+    public void Scale_OfASizeBetweenItsLimits_IsDrawnAboutThem()
+    {
+        var scale = LimitScale.For(Mm(21.412), Mm(0.002), Mm(21.4), Mm(21.425))!;
+
+        Assert.Equal(12.0 / 25, (scale.Value - scale.Lower!.Value) / (scale.Upper!.Value - scale.Lower.Value), 1e-9);
+        Assert.InRange(scale.Lower.Value, 0.1, 0.3);
+        Assert.InRange(scale.Upper.Value, 0.7, 0.9);
+    }
+
+    [Fact]
+    public void Scale_OfASizeFarOutsideItsLimits_ShowsBoth()
+    {
+        var scale = LimitScale.For(Mm(21.5), Mm(0.002), Mm(21.4), Mm(21.425))!;
+
+        Assert.InRange(scale.Lower!.Value, 0, scale.Upper!.Value);
+        Assert.InRange(scale.Value, scale.Upper.Value, 1);
+    }
+
+    [Theory]
+    [InlineData(0.126)]   // ever so close to its limit
+    [InlineData(0.02)]
+    public void Scale_OfARunout_StartsAtZero(double tir)
+    {
+        var scale = LimitScale.For(Mm(tir), Mm(0.002), null, Mm(0.127))!;
+
+        Assert.Equal(tir / 0.127, scale.Value / scale.Upper!.Value, 1e-9);
+    }
+
+    private static Length Mm(double millimetres) => Length.FromMillimetres(millimetres);
+}
