@@ -128,7 +128,7 @@ public sealed class Bay
     }
 
     /// <summary>Notes that the reference mark passes the pointer now, in every capture that runs: what turns together counts its angles from the same moment.</summary>
-    /// <exception cref="BayRefusalException">No capture runs.</exception>
+    /// <exception cref="BayRefusalException">No capture runs, or none of a shaft that turns.</exception>
     public void MarkNow()
     {
         lock (_lock)
@@ -139,7 +139,13 @@ public sealed class Bay
                 throw NothingRuns(Find(null)?.Task);
             }
 
-            running.ForEach(post => post.MarkNow());
+            var turning = running.FindAll(post => post.Task.Method.TakesMarks);
+            if (turning.Count == 0)
+            {
+                throw new BayRefusalException("A mark says where a turn begins, and nothing turns here: go on without it.");
+            }
+
+            turning.ForEach(post => post.MarkNow());
         }
     }
 

@@ -14,7 +14,8 @@ public static class RecordMaking
     public static CaptureRecord RecordOf(FinishedCapture capture)
     {
         var figures = capture.Finding.Figures;
-        var decision = Decide(capture.Task.Limit, figures);
+        var limit = figures.NotJudged is null ? capture.Task.Limit : null;
+        var decision = Decide(limit, figures);
         return new CaptureRecord
         {
             Id = capture.Id,
@@ -24,11 +25,11 @@ public static class RecordMaking
             Status = capture.Finding.IsMeasured ? RecordStatus.Complete : RecordStatus.Incomplete,
             Missing = capture.Finding.Missing,
             Gauge = GaugeOf(capture),
-            Limit = capture.Task.Limit is { } limit ? limit with { } : null,
+            Limit = limit is null ? null : limit with { },
             Figures = figures,
             Verdict = decision?.Verdict,
             ProbabilityOutside = decision?.ProbabilityOutside,
-            Warnings = [.. WarningsOf(capture)],
+            Warnings = [.. WarningsOf(capture, limit)],
         };
     }
 
@@ -53,7 +54,7 @@ public static class RecordMaking
         ErrorLimitMillimetres = capture.Gauge.Profile.Accuracy.ErrorLimitMillimetres,
     };
 
-    private static IEnumerable<RecordWarning> WarningsOf(FinishedCapture capture)
+    private static IEnumerable<RecordWarning> WarningsOf(FinishedCapture capture, Limit? limit)
     {
         foreach (var warning in capture.Finding.Warnings)
         {
@@ -75,7 +76,7 @@ public static class RecordMaking
             yield return RecordWarning.TravelUsedUp;
         }
 
-        if (capture.Task.Limit is { Confirmed: false })
+        if (limit is { Confirmed: false })
         {
             yield return RecordWarning.LimitUnconfirmed;
         }

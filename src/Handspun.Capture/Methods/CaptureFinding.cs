@@ -37,7 +37,7 @@ public abstract record CaptureFinding
     public abstract string Advice(CaptureSoFar soFar);
 
     /// <summary>Whether there is a result that rests on as much as was wanted.</summary>
-    public bool IsEnough(double wanted) => IsMeasured && Count >= wanted;
+    public virtual bool IsEnough(double wanted) => IsMeasured && Count >= wanted;
 }
 
 /// <summary>How a capture goes on.</summary>

@@ -1,3 +1,4 @@
+using Handspun.Capture.Methods.EndPlay;
 using Handspun.Capture.Methods.Runout;
 using Handspun.Jobs.Points;
 
@@ -7,7 +8,7 @@ namespace Handspun.Capture.Methods;
 public static class CaptureMethods
 {
     /// <summary>All methods, one a kind.</summary>
-    public static IReadOnlyList<ICaptureMethod> All { get; } = [new RunoutCapture()];
+    public static IReadOnlyList<ICaptureMethod> All { get; } = [new RunoutCapture(), new EndPlayCapture()];
 
     /// <summary>The method for a kind of point; null where its points are typed.</summary>
     public static ICaptureMethod? Find(PointKind kind) => All.FirstOrDefault(method => method.Kind == kind);

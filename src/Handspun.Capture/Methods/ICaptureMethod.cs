@@ -19,6 +19,9 @@ public interface ICaptureMethod
     /// <summary>Turns, cycles or passes that are usually enough.</summary>
     double UsuallyWanted { get; }
 
+    /// <summary>Whether a mark of the mechanic says anything: where a shaft turns it does.</summary>
+    bool TakesMarks => true;
+
     /// <summary>What is known before the first reading.</summary>
     CaptureFinding Nothing { get; }
 

@@ -15,6 +15,11 @@ public static class RecordSentence
             return record.Missing ?? "The capture gave no result.";
         }
 
+        if (record.Figures.NotJudged is { } reason)
+        {
+            return $"{value}. {reason}";
+        }
+
         if (record.Limit is not { } limit)
         {
             return $"{value}. There is no limit to hold it against.";
@@ -39,6 +44,7 @@ public static class RecordSentence
         Verdict.Within => "within the limit",
         Verdict.Over => "over the limit",
         Verdict.Undecided => "too close to call",
-        _ => record.Status == RecordStatus.Complete ? "no limit to hold it against" : "no result",
+        _ when record.Status != RecordStatus.Complete => "no result",
+        _ => record.Figures.NotJudged is null ? "no limit to hold it against" : "not held against a limit",
     };
 }

@@ -12,6 +12,7 @@ namespace Handspun.Jobs.Records;
 /// </remarks>
 [JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
 [JsonDerivedType(typeof(RunoutFigures), "runout")]
+[JsonDerivedType(typeof(EndPlayFigures), "end-play")]
 public abstract record ResultFigures
 {
     /// <summary>Readings in the capture.</summary>
@@ -32,6 +33,9 @@ public abstract record ResultFigures
 
     /// <summary>What the value is called, such as <c>Total indicated runout</c>.</summary>
     public abstract string ValueTitle { get; }
+
+    /// <summary>Why the value is not held against a limit, and what to do, in one sentence; null where it is.</summary>
+    public virtual string? NotJudged => null;
 
     /// <summary>What to do where the limit lies inside the uncertainty, in one sentence.</summary>
     public abstract string SurerBy { get; }

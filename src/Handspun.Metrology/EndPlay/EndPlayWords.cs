@@ -11,7 +11,7 @@ internal static class EndPlayWords
 
     private const string OneStop = "Only one stop was held: move the shaft the other way until it stops, hold it there for about a second, and repeat.";
     private const string NoStop = "The readings move but rest nowhere: push until the shaft stops and hold it for about a second, then pull and hold.";
-    private const string Once = "Each stop was seen once at most, so nothing shows that it is one: push and pull again, and hold each stop for about a second.";
+    private const string Once = "A stop that was seen once only may be none: push and pull again, and hold each stop for about a second.";
     private const string Unsteady = "One end comes out differently every time, so it is not a stop: push and pull firmly until the shaft stops each way.";
 
     /// <summary>The sentence; null where nothing is lacking.</summary>
@@ -28,9 +28,16 @@ internal static class EndPlayWords
             (0, 0) => NoStop,
             (0, _) or (_, 0) => OneStop,
             _ when Unsure(strokes, Stop.Low) || Unsure(strokes, Stop.High) => Unsteady,
-            _ when Strokes.Visits(strokes.Counting) < FewestVisits => Once,
+            _ when Strokes.Visits(strokes.Counting) < FewestVisits || OnlyPassed(strokes, Stop.Low) || OnlyPassed(strokes, Stop.High) => Once,
             _ => null,
         };
+    }
+
+    // The far end of a single quick draw looks like a hold of two or three readings.
+    private static bool OnlyPassed(Strokes strokes, Stop stop)
+    {
+        const int aHold = 4;
+        return strokes.Held.Where(hold => hold.Stop == stop && hold.Counts).ToArray() is [{ Readings: < aHold }];
     }
 
     private static (int Counting, int Held) Count(Strokes strokes, Stop stop) =>

@@ -3,9 +3,12 @@ using Handspun.Metrology.Runout;
 
 namespace Handspun.Metrology.Motion;
 
-/// <summary>Tells a shaft that turns under the indicator from one that stands still.</summary>
+/// <summary>Tells a shaft that turns or moves under the indicator from one that stands still.</summary>
 public static class ShaftMotion
 {
+    private const double LongestLook = 0.8;
+    private const int ReadingsOfALook = 8;
+
     private const int FewestReadings = 4;
 
     // A stand creeps by micrometres a minute, a hand moves the plunger by micrometres in tenths of a second.
@@ -51,5 +54,41 @@ public static class ShaftMotion
         }
 
         return high - low > allowed;
+    }
+
+    /// <summary>Whether the readings show a movement anywhere in a longer stretch, also one to and fro whose means are all alike.</summary>
+    /// <param name="seconds">When each was taken, in seconds; never decreasing.</param>
+    /// <param name="millimetres">What each was, in millimetres.</param>
+    /// <param name="resolution">The gauge's step; zero where it is not known.</param>
+    /// <returns>False also where there are fewer than four readings, or as many times as readings are not there.</returns>
+    public static bool MovesAnywhere(ReadOnlySpan<double> seconds, ReadOnlySpan<double> millimetres, Length resolution)
+    {
+        if (seconds.Length != millimetres.Length)
+        {
+            return false;
+        }
+
+        for (var from = 0; from < seconds.Length;)
+        {
+            var to = Math.Min(seconds.Length, from + ReadingsOfALook);
+            while (to < seconds.Length && seconds[to] - seconds[from] <= LongestLook)
+            {
+                to++;
+            }
+
+            if (IsTurning(seconds[from..to], millimetres[from..to], resolution))
+            {
+                return true;
+            }
+
+            if (to == seconds.Length)
+            {
+                break;
+            }
+
+            from += Math.Max(1, (to - from) / 2);
+        }
+
+        return false;
     }
 }

@@ -1,3 +1,4 @@
+using Handspun.Capture.Methods;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Points;
 using Handspun.Metrology.Bore;
@@ -29,6 +30,13 @@ internal sealed record CaptureFile(string? Point, RotationCapture Capture, Gauge
 
     /// <summary>What is asked of a lift curve.</summary>
     public LiftSettings Lift { get; init; } = new();
+
+    /// <summary>What the capture says by the method of its kind, just as it was measured live.</summary>
+    public CaptureFinding Finding()
+    {
+        var method = CaptureMethods.For(Kind);
+        return method.Measure(Capture, Gauge, new MethodWish(Wanted ?? method.UsuallyWanted, Setup));
+    }
 
     /// <summary>Reads a file: a journal, or CSV with a preamble. Which it is shows in its first character.</summary>
     /// <exception cref="CaptureFileException">It cannot be read; says where and why.</exception>

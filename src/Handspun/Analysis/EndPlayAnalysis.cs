@@ -1,3 +1,4 @@
+using Handspun.Capture.Methods.EndPlay;
 using Handspun.Jobs.Limits;
 using Handspun.Metrology.EndPlay;
 
@@ -8,7 +9,7 @@ internal static class EndPlayAnalysis
 {
     public static AnalysisAnswer Of(string file, CaptureFile read, Limit? limit)
     {
-        var result = EndPlayMethod.Measure(read.Capture.Seconds.Span, read.Capture.Millimetres.Span, read.Gauge, new EndPlaySettings());
+        var result = ((EndPlayFinding)read.Finding()).Result;
         return new AnalysisAnswer
         {
             File = file,

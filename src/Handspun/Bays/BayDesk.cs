@@ -8,6 +8,7 @@ using Handspun.Jobs.Cautions;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Store;
+using Handspun.Setups;
 using Handspun.Station;
 using Handspun.Wire;
 
@@ -103,6 +104,9 @@ internal sealed class BayDesk(
             Wanted = view.Task?.Wanted,
             Kind = view.Task is { } kind ? PointKindCodes.Of(kind.Kind) : null,
             Words = view.Task is { } measured ? WordsMessage.Of(measured.Method.Words) : null,
+            TakesMarks = view.Task?.Method.TakesMarks ?? false,
+            Setup = view.Task is { } told ? SetupSheets.Find(told.Kind)?.Tell(told.Setup, options.Unit) : null,
+            Heed = PointCatalogue.Find(view.Task?.Point)?.Cautions ?? [],
             Limit = LimitMessage.Of(view.Task?.Limit),
             Progress = progress,
             Trace = new([.. view.TraceSeconds.Select(t => Math.Round(t, 6))], [.. view.TraceMillimetres.Select(mm => Math.Round(mm, 7))]),

@@ -1,8 +1,10 @@
 using System.Globalization;
 using Handspun.Capture.Finishing;
+using Handspun.Capture.Methods.EndPlay;
 using Handspun.Capture.Methods.Runout;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Records;
+using Handspun.Pictures.EndPlay;
 using Handspun.Pictures.Page;
 using Handspun.Pictures.Runout;
 
@@ -21,6 +23,17 @@ internal static class RecordPictures
             Seconds = capture.Readings.Seconds,
             Millimetres = capture.Readings.Millimetres,
             Result = runout.Result,
+            Limit = record.Limit?.Tolerance,
+            Verdict = record.Verdict,
+            Unit = unit,
+        }),
+        EndPlayFinding endPlay => EndPlayPicture.Draw(new EndPlayPictureContent
+        {
+            Title = TitleOf(capture),
+            Subtitle = SubtitleOf(capture, record),
+            Seconds = capture.Readings.Seconds,
+            Millimetres = capture.Readings.Millimetres,
+            Result = endPlay.Result,
             Limit = record.Limit?.Tolerance,
             Verdict = record.Verdict,
             Unit = unit,

@@ -31,6 +31,15 @@ internal sealed record BayMessage
 
     public WordsMessage? Words { get; init; }
 
+    /// <summary>Whether a mark of the mechanic says anything at this point.</summary>
+    public bool TakesMarks { get; init; }
+
+    /// <summary>What was said of the point before it is measured, in words; null where nothing need be said.</summary>
+    public string? Setup { get; init; }
+
+    /// <summary>What to heed at this point beyond what is heeded in every job.</summary>
+    public IReadOnlyList<string> Heed { get; init; } = [];
+
     public LimitMessage? Limit { get; init; }
 
     public ProgressMessage? Progress { get; init; }

@@ -96,6 +96,17 @@ internal sealed class BayBench : IAsyncDisposable
         }
     }
 
+    /// <summary>Sends what an indicator shows of something that moves like this, at its pace; before and after, it rests where it begins and ends.</summary>
+    public async Task MoveAsync(Func<double, double> millimetresAt, double seconds, double standBefore = 1.5, double standAfter = 0)
+    {
+        var noise = new Random(5);
+        var indicator = new Indicator { NoiseMicrometres = 0.5 };
+        for (var t = -standBefore; t < seconds + standAfter; t += 1 / Hertz)
+        {
+            await SendAsync(IndicatorLine.Of(indicator.Show(millimetresAt(Math.Clamp(t, 0, seconds)), noise), inch: false));
+        }
+    }
+
     /// <summary>Moves time on by one reading and sends a line.</summary>
     public async Task SendAsync(string line)
     {

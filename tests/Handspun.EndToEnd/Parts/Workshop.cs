@@ -62,25 +62,43 @@ internal sealed class Workshop : IAsyncDisposable
         return (await answer.Content.ReadFromJsonAsync<JsonElement>()).GetProperty("job").GetString()!;
     }
 
-    /// <summary>Gives the bay the pinion runout of a job, cautions read.</summary>
-    public async Task MeasureAsync(string job)
+    /// <summary>Adds a point of the catalogue to a job.</summary>
+    public async Task AddPointAsync(string job, string point)
     {
-        var answer = await Http.PostAsJsonAsync("api/v1/bay/point", new { job, point = "pinion-runout", cautions_read = true });
+        var answer = await Http.PostAsJsonAsync($"api/v1/jobs/{job}/points", new { point });
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+    }
+
+    /// <summary>Gives the bay a point of a job, cautions read.</summary>
+    public async Task MeasureAsync(string job, string point = "pinion-runout")
+    {
+        var answer = await Http.PostAsJsonAsync("api/v1/bay/point", new { job, point, cautions_read = true });
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
     }
 
     public async Task<JsonElement> GetAsync(string path) => await Http.GetFromJsonAsync<JsonElement>(path);
 
-    /// <summary>The records of the job's first point, newest first.</summary>
-    public async Task<IReadOnlyList<JsonElement>> RecordsAsync(string job) =>
-        [.. (await GetAsync($"api/v1/jobs/{job}")).GetProperty("points")[0].GetProperty("records").EnumerateArray()];
+    /// <summary>The records of a job's point, newest first.</summary>
+    public async Task<IReadOnlyList<JsonElement>> RecordsAsync(string job, string point = "pinion-runout") =>
+        [.. (await GetAsync($"api/v1/jobs/{job}")).GetProperty("points").EnumerateArray()
+            .Single(p => p.GetProperty("point").GetString() == point).GetProperty("records").EnumerateArray()];
 
     public Task UntilGaugeIsAsync(string state) => Until.TrueAsync(
         async () => (await GetAsync("api/v1/gauges"))[0].GetProperty("state").GetString() == state,
         () => $"The gauge did not become {state}.");
 
-    public Task UntilRecordsAsync(string job, int count) => Until.TrueAsync(
-        async () => (await RecordsAsync(job)).Count == count,
+    /// <summary>The capture of a record as a program elsewhere gets it: its journal, measured from the command line.</summary>
+    public async Task<JsonElement> AnalyzeAsync(string record)
+    {
+        var journal = Path.Combine(Folder, $"{record}.jsonl");
+        await File.WriteAllBytesAsync(journal, await Http.GetByteArrayAsync($"api/v1/records/{record}/journal.jsonl"));
+        var (_, output, errors) = await RunningProgram.RunAsync(Programs.Handspun, "analyze", "--json", journal);
+        Assert.Equal("", errors);
+        return JsonDocument.Parse(output).RootElement;
+    }
+
+    public Task UntilRecordsAsync(string job, int count, string point = "pinion-runout") => Until.TrueAsync(
+        async () => (await RecordsAsync(job, point)).Count == count,
         () => $"Job {job} did not get {count} records.\n{string.Join('\n', Station.Output)}\n{Station.Errors}");
 
     public async ValueTask DisposeAsync()

@@ -53,4 +53,26 @@ public class ShaftMotionTests
         return ShaftMotion.IsTurning(
             capture.Seconds.AsSpan(first, count), capture.Millimetres.AsSpan(first, count), Length.FromMillimetres(Gauge.ResolutionMillimetres));
     }
+
+    [Theory]
+    [InlineData(50)]
+    [InlineData(10)]
+    public void Shaft_PushedToAndFroInStepWithTheLook_Moves(double hertz)
+    {
+        // A stop every half second over four seconds: every quarter of the stretch has the same mean.
+        double[] seconds = [.. Enumerable.Range(0, (int)(4 * hertz)).Select(i => i / hertz)];
+        double[] millimetres = [.. seconds.Select(t => t % 1 < 0.5 ? 0 : 0.1)];
+
+        Assert.True(ShaftMotion.MovesAnywhere(seconds, millimetres, Length.FromMillimetres(0.001)));
+    }
+
+    [Fact]
+    public void Shaft_HeldWithADigitThatFlickers_MovesNowhere()
+    {
+        double[] seconds = [.. Enumerable.Range(0, 200).Select(i => i / 50.0)];
+        double[] millimetres = [.. Enumerable.Range(0, 200).Select(i => i % 7 == 0 ? 0.001 : 0)];
+
+        Assert.False(ShaftMotion.MovesAnywhere(seconds, millimetres, Length.FromMillimetres(0.001)));
+        Assert.False(ShaftMotion.MovesAnywhere([], [], Length.FromMillimetres(0.001)));
+    }
 }

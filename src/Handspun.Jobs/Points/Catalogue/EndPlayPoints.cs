@@ -10,7 +10,7 @@ internal static class EndPlayPoints
             Code = "cam-end-play",
             Title = "Cam end play",
             Kind = PointKind.EndPlay,
-            How = "Set the plunger on the end of the cam, in line with it, with about a millimetre of travel in hand. Push the cam to its stop, hold it for a second, pull it to the other stop, hold it; four times.",
+            How = "Set the plunger on the end of the cam, in line with it, with about a millimetre of travel in hand. Push the cam to its stop, hold it for half a second or more, pull it to the other stop, hold it; three times or more.",
             Cautions = ["Keep fingers out of the gears and the chain; move the cam by hand, never with a lever against a bearing."],
         },
         new()
@@ -18,7 +18,7 @@ internal static class EndPlayPoints
             Code = "crank-end-play",
             Title = "Crank end play",
             Kind = PointKind.EndPlay,
-            How = "Set the plunger on the end of the shaft, in line with it, with about a millimetre of travel in hand. Push the crank to its stop, hold it for a second, pull it to the other stop, hold it; four times.",
+            How = "Set the plunger on the end of the shaft, in line with it, with about a millimetre of travel in hand. Push the crank to its stop, hold it for half a second or more, pull it to the other stop, hold it; three times or more.",
             Cautions = ["Move the crank by hand at its end; a hammer or a lever against the flywheels can shift them."],
         },
     ];

@@ -24,9 +24,14 @@ export interface BayView {
   readonly fraction: number;
   readonly wanted: number;
   readonly speed: string;
-  /** How closely the gauge reads, and what could hide between two readings; empty where it is not known. */
+  /** How closely the gauge reads and what could hide between two readings, or how far the strokes differ; empty where it is not known. */
   readonly sampling: string;
   readonly sentence: string;
+  /** What was said of the point, while nothing runs. */
+  readonly setup: string;
+  /** What to heed before it begins. */
+  readonly heed: readonly string[];
+  readonly takesMarks: boolean;
   readonly verdict: Verdict | null;
   readonly warnings: readonly string[];
   readonly limit: string;
@@ -84,6 +89,9 @@ export function viewOf(state: BayState): BayView {
     speed: stage === 'running' && !gauge.trouble ? speedWords(progress?.turns_per_s ?? null) : '',
     sampling: stage === 'running' && !gauge.trouble && progress !== null ? samplingWords(progress, unit) : '',
     sentence: !onPoint ? '' : result ? (result.missing ?? result.sentence ?? '') : gauge.trouble ? gauge.detail : stage === 'working' ? '' : (progress?.sentence ?? ''),
+    setup: stage === 'waiting' || stage === 'result' ? (bay?.setup ?? '') : '',
+    heed: stage === 'waiting' ? (bay?.heed ?? []) : [],
+    takesMarks: bay?.takes_marks ?? true,
     verdict: result ? verdictOf(result) : null,
     warnings: (result ?? (stage === 'running' ? progress : null))?.warnings.map((warning) => warning.sentence) ?? [],
     limit: onPoint ? limitWords(state, unit) : '',
@@ -122,7 +130,8 @@ function speedWords(turnsPerSecond: number | null): string {
 }
 
 function samplingWords(progress: Progress, unit: Unit): string {
-  const { readings_per_turn: perTurn, hidden_peak_mm: hidden } = progress;
+  const { readings_per_turn: perTurn, hidden_peak_mm: hidden, spread_mm: spread } = progress;
+  if (spread !== null && spread !== undefined) return `${digits(spread, unit)}\u00a0${unit} from smallest to largest`;
   if (!perTurn || !(perTurn > 0)) return '';
   const closely = `${Math.round(perTurn)} readings a turn`;
   return hidden === null || hidden === undefined ? closely : `${closely}; up to ${roundedUp(hidden, unit)} could hide between two`;

@@ -76,9 +76,12 @@ function show(): void {
   put('bay-speed', view.speed);
   put('bay-sampling', view.sampling);
   put('bay-sentence', view.sentence);
+  put('bay-setup', view.setup);
+  list('bay-heed', view.heed);
+  set(screen, 'marks', view.takesMarks ? 'yes' : 'no');
   put('bay-verdict', view.verdict?.word ?? '');
   put('bay-limit', view.limit);
-  put('bay-recorded', view.recordedAt ? `Turned ${agoWords(Date.now() + contact.aheadMs - Date.parse(view.recordedAt))}` : '');
+  put('bay-recorded', view.recordedAt ? `Measured ${agoWords(Date.now() + contact.aheadMs - Date.parse(view.recordedAt))}` : '');
   list('bay-warnings', view.warnings);
   list('bay-cautions', view.cautions);
   list('bay-gauges', view.gauges);
@@ -131,6 +134,8 @@ function showScale(): void {
   host.hidden = scale === null;
   if (scale === null) return;
   for (const name of ['value', 'from', 'to'] as const) host.style.setProperty(`--${name}`, String(scale[name]));
+  set(host, 'lower', scale.lower === null ? 'no' : 'yes');
+  set(host, 'upper', scale.upper === null ? 'no' : 'yes');
   host.style.setProperty('--upper', String(scale.upper ?? 1));
   host.style.setProperty('--lower', String(scale.lower ?? 0));
 }

@@ -56,6 +56,8 @@ export interface Progress {
   readonly hidden_peak_mm?: number | null;
   readonly least_s_per_turn?: number | null;
   readonly s_to_go?: number | null;
+  /** Only where a shaft is pushed and pulled, or a gauge is rocked: largest less smallest of what was found each time. */
+  readonly spread_mm?: number | null;
 }
 
 export interface Limit {
@@ -100,6 +102,9 @@ export interface Result {
   readonly turns?: number | null;
   readonly cycles?: number | null;
   readonly passes?: number | null;
+  /** Only where a shaft was pushed and pulled. */
+  readonly by_cycle_mm?: readonly number[] | null;
+  readonly spread_mm?: number | null;
   /** Only where a shaft turned; null where it is not known. */
   readonly tir_by_turn_mm?: readonly number[] | null;
   readonly tir_with_faults_mm?: number | null;
@@ -143,6 +148,12 @@ export interface Bay {
   readonly kind: string | null;
   /** What is said of this kind of measurement. */
   readonly words: Words | null;
+  /** Whether a mark of the mechanic says anything here. */
+  readonly takes_marks?: boolean;
+  /** What was said of the point before it is measured, in words. */
+  readonly setup?: string | null;
+  /** What to heed at this point. */
+  readonly heed?: readonly string[];
   readonly limit: Limit | null;
   readonly progress: Progress | null;
   readonly trace: { readonly t: readonly number[]; readonly mm: readonly number[] } | null;

@@ -58,6 +58,16 @@ test('what is not turned is counted in whole strokes, under its own name', () =>
   assert.equal(shown.speed, '');
 });
 
+test('what is not turned takes no marks, says what to heed while it waits, and how far the strokes differ while it runs', () => {
+  const pushed = { ...bay, kind: 'end-play', takes_marks: false, heed: ['Keep fingers out of the gears.'], setup: null };
+  const waiting = view({ kind: 'snapshot', bay: pushed });
+  assert.deepEqual([waiting.takesMarks, waiting.heed], [false, ['Keep fingers out of the gears.']]);
+  const { readings_per_turn: _, hidden_peak_mm: __, ...running } = turning;
+  const shown = view({ kind: 'snapshot', bay: pushed }, { kind: 'progress', progress: { ...running, spread_mm: 0.0021 } });
+  assert.equal(shown.sampling, '0.0001\u00a0in from smallest to largest');
+  assert.deepEqual(shown.heed, []);
+});
+
 test('a result brings its verdict, its sentence and its warnings', () => {
   const shown = view({ kind: 'snapshot', bay: { ...bay, result } });
   assert.equal(shown.phase, 'Turn again for a second record');
