@@ -1,4 +1,3 @@
-using System.Globalization;
 using Handspun.Capture.Finishing;
 using Handspun.Capture.Methods;
 using Handspun.Capture.Progress;
@@ -227,7 +226,7 @@ internal sealed class GaugePost(BayTask task, GaugeListener gauge, ReadingWindow
 
     private void Await()
     {
-        _next = NewName();
+        _next = RecordName.New(time);
         Tell(CapturePhase.Waiting);
     }
 
@@ -246,9 +245,4 @@ internal sealed class GaugePost(BayTask task, GaugeListener gauge, ReadingWindow
         };
         outbox.Progress(_progress);
     }
-
-    // The time makes it readable and sortable; the tail keeps two stations that share a store apart.
-    private string NewName() => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{time.GetUtcNow():yyyyMMdd-HHmmss}-{Guid.NewGuid().ToString("N")[..6]}");
 }

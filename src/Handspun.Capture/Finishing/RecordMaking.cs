@@ -1,7 +1,6 @@
 using Handspun.Gauges.Profiles;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Records;
-using Handspun.Metrology.Decision;
 using Handspun.Metrology.Quantities;
 using Handspun.Metrology.Runout;
 
@@ -15,7 +14,7 @@ public static class RecordMaking
     {
         var figures = capture.Finding.Figures;
         var limit = figures.NotJudged is null ? capture.Task.Limit : null;
-        var decision = Decide(limit, figures);
+        var decision = RecordVerdict.Of(figures, limit);
         return new CaptureRecord
         {
             Id = capture.Id,
@@ -39,11 +38,6 @@ public static class RecordMaking
         Resolution = Length.FromMillimetres(profile.Accuracy.ResolutionMillimetres),
         ErrorLimit = Length.FromMillimetres(profile.Accuracy.ErrorLimitMillimetres),
     };
-
-    private static ConformityDecision? Decide(Limit? limit, ResultFigures figures) =>
-        limit is not null && figures is { Value: { } value, ValueU95: { } uncertainty }
-            ? ConformityRule.Decide(value, uncertainty, limit.Tolerance)
-            : null;
 
     private static RecordGauge GaugeOf(FinishedCapture capture) => new()
     {

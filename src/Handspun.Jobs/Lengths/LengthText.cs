@@ -15,13 +15,37 @@ public static partial class LengthText
     public static bool TryParse(string? text, out Length length)
     {
         length = default;
-        var match = Shape().Match(text ?? "");
-        if (!match.Success || !double.TryParse(match.Groups["number"].Value.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number))
+        return Shape().Match(text ?? "") is { Success: true } match
+            && !match.Groups["sign"].Success
+            && TryRead(match, null, out length);
+    }
+
+    /// <summary>Reads a length that may stand without its unit, and below zero as a needle may: <c>21,397</c>, <c>−0.002 in</c>.</summary>
+    /// <param name="text">What was typed.</param>
+    /// <param name="unit">The unit of a number that has none of its own; null where every number needs one.</param>
+    /// <param name="length">The length.</param>
+    /// <returns>False where the number is missing, or the unit is and none was chosen.</returns>
+    public static bool TryParse(string? text, LengthUnit? unit, out Length length)
+    {
+        length = default;
+        return Shape().Match(text ?? "") is { Success: true } match && TryRead(match, unit, out length);
+    }
+
+    private static bool TryRead(Match match, LengthUnit? unit, out Length length)
+    {
+        length = default;
+        var typed = match.Groups["unit"] switch
+        {
+            { Success: false } => unit,
+            { Value: var word } => word.Equals("mm", StringComparison.OrdinalIgnoreCase) ? LengthUnit.Millimetre : LengthUnit.Inch,
+        };
+        if (typed is null || !double.TryParse(match.Groups["number"].Value.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number))
         {
             return false;
         }
 
-        length = match.Groups["unit"].Value.Equals("mm", StringComparison.OrdinalIgnoreCase) ? Length.FromMillimetres(number) : Length.FromInches(number);
+        var signed = match.Groups["sign"].Value is "-" or "\u2212" ? -number : number;
+        length = typed == LengthUnit.Millimetre ? Length.FromMillimetres(signed) : Length.FromInches(signed);
         return true;
     }
 
@@ -63,6 +87,6 @@ public static partial class LengthText
 
     private static string Format(LengthUnit unit) => unit == LengthUnit.Inch ? "0.0000" : "0.000";
 
-    [GeneratedRegex("""^\s*(?<number>\d{0,6}[.,]?\d{1,9})\s*(?<unit>mm|in|inch|")\s*$""", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex("""^\s*(?<sign>[+\-\u2212])?\s*(?<number>\d{0,6}[.,]?\d{1,9})\s*(?<unit>mm|in|inch|")?\s*$""", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Shape();
 }

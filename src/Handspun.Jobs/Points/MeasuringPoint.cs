@@ -1,3 +1,4 @@
+using Handspun.Jobs.Entries;
 using Handspun.Jobs.Limits;
 
 namespace Handspun.Jobs.Points;
@@ -22,4 +23,10 @@ public sealed record MeasuringPoint
 
     /// <summary>The limit that a new job starts with, unconfirmed until the shop confirms it; null where no number is honest for every machine.</summary>
     public Limit? ShippedLimit { get; init; }
+
+    /// <summary>How it is read by eye and typed, the usual way first; null leaves it to the kind.</summary>
+    public IReadOnlyList<EntryWay>? ReadBy { get; init; }
+
+    /// <summary>What a length typed here may be; null leaves it to the kind.</summary>
+    public PlausibleAt? Plausible { get; init; }
 }

@@ -20,6 +20,9 @@ public enum PointKind
 
     /// <summary>A tool read by eye, its reading typed.</summary>
     ByHand,
+
+    /// <summary>Bore less body, worked out of two sizes.</summary>
+    Clearance,
 }
 
 /// <summary>The words for kinds of points in data.</summary>
@@ -34,6 +37,7 @@ public static class PointKindCodes
         PointKind.OutsideSize => "outside-size",
         PointKind.LiftCurve => "lift-curve",
         PointKind.ByHand => "by-hand",
+        PointKind.Clearance => "clearance",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind of point."),
     };
 

@@ -33,6 +33,12 @@ public enum CaptureEnding
 
     /// <summary>The station stopped.</summary>
     StationStopped,
+
+    /// <summary>There was none: what a tool showed was typed.</summary>
+    Typed,
+
+    /// <summary>There was none: the result is worked out of other records.</summary>
+    WorkedOut,
 }
 
 /// <summary>One result at one point of one job, with all that proves it. It is never changed after it was made.</summary>
@@ -76,6 +82,9 @@ public sealed class CaptureRecord
 
     /// <summary>What makes the result less sure than it looks.</summary>
     public IReadOnlyList<RecordWarning> Warnings { get; init; } = [];
+
+    /// <summary>Whether a capture stands behind it, with its journal and picture.</summary>
+    public bool HasFiles => Ending is not (CaptureEnding.Typed or CaptureEnding.WorkedOut);
 }
 
 /// <summary>A warning on a record.</summary>
@@ -98,4 +107,11 @@ public sealed record RecordWarning(string Code, string Sentence)
     /// <summary>The readings reach over nearly all of the gauge's travel.</summary>
     public static RecordWarning TravelUsedUp { get; } =
         new("travel-used-up", "The plunger went through nearly all of its travel and may have stood at its end: set it to the middle and measure again, or take a gauge with more travel.");
+    /// <summary>A needle was watched.</summary>
+    public static RecordWarning ReadByEye { get; } =
+        new("read-by-eye", "Read by eye from a needle: nothing shows at which angle, or whether the needle was seen at its very ends.");
+
+    /// <summary>The tool's own error is not known.</summary>
+    public static RecordWarning ToolErrorUnknown { get; } =
+        new("tool-error-unknown", "The tool's own error was not typed, so the uncertainty is of its division only.");
 }

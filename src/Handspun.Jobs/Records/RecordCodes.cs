@@ -15,6 +15,8 @@ public static class RecordCodes
         CaptureEnding.GaugeLost => "gauge-lost",
         CaptureEnding.TooLong => "too-long",
         CaptureEnding.StationStopped => "station-stopped",
+        CaptureEnding.Typed => "typed",
+        CaptureEnding.WorkedOut => "worked-out",
         _ => throw new ArgumentOutOfRangeException(nameof(ending), ending, "No such ending."),
     };
 }

@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Points;
+using Handspun.Metrology.Fits;
 using Handspun.Metrology.Quantities;
 
 namespace Handspun.Jobs.Records;
@@ -13,6 +14,9 @@ namespace Handspun.Jobs.Records;
 [JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
 [JsonDerivedType(typeof(RunoutFigures), "runout")]
 [JsonDerivedType(typeof(EndPlayFigures), "end-play")]
+[JsonDerivedType(typeof(HandFigures), "by-hand")]
+[JsonDerivedType(typeof(SizeFigures), "outside-size")]
+[JsonDerivedType(typeof(ClearanceFigures), "clearance")]
 public abstract record ResultFigures
 {
     /// <summary>Readings in the capture.</summary>
@@ -30,6 +34,9 @@ public abstract record ResultFigures
 
     /// <summary>Its expanded uncertainty (k = 2).</summary>
     public abstract Length? ValueU95 { get; }
+
+    /// <summary>The size of what was measured, where it is known whole and not only as a difference; null where it is not.</summary>
+    public virtual MeasuredSize? AbsoluteSize => null;
 
     /// <summary>What the value is called, such as <c>Total indicated runout</c>.</summary>
     public abstract string ValueTitle { get; }

@@ -69,6 +69,7 @@ public sealed class JobsContext(DbContextOptions<JobsContext> options) : DbConte
         modelBuilder.Entity<CaptureRecord>(record =>
         {
             record.HasKey(r => r.Id);
+            record.Ignore(r => r.HasFiles);
             record.HasIndex(r => new { r.JobPointId, r.At });
             record.OwnsOne(r => r.Gauge);
             record.Property(r => r.Figures).HasConversion(new AsJson<ResultFigures>(), AsJson<ResultFigures>.SameObject);

@@ -1,5 +1,6 @@
 using Handspun.Bays;
 using Handspun.Broker;
+using Handspun.Fits;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Orders;
@@ -43,19 +44,21 @@ internal static class JobCalls
     }
 
     private static async Task<JobMessage> SetLimitAsync(
-        string job, string point, LimitRequest request, JobStore store, BayDesk desk, StationOptions options, CancellationToken cancellation)
+        string job, string point, LimitRequest request, JobStore store, BayDesk desk, FitDesk fits, StationOptions options, CancellationToken cancellation)
     {
         var changed = await store.SetLimitAsync(job, point, request.Read(), cancellation);
         await desk.RenewAsync(job, point, cancellation);
-        return JobMessage.Of(changed, options.Unit);
+        await fits.RenewAsync(job, point, cancellation);
+        return JobMessage.Of(await store.FindAsync(job, cancellation) ?? changed, options.Unit);
     }
 
     private static async Task<JobMessage> PickAsync(
-        string job, string point, PickRequest request, JobStore store, ResultPublisher results, StationOptions options, CancellationToken cancellation)
+        string job, string point, PickRequest request, JobStore store, ResultPublisher results, FitDesk fits, StationOptions options, CancellationToken cancellation)
     {
         var changed = await store.PickAsync(job, point, request.Record, cancellation);
         await results.PublishCountingAsync(changed, changed.Points.Find(p => p.Code == point)!, cancellation);
-        return JobMessage.Of(changed, options.Unit);
+        await fits.RenewAsync(job, point, cancellation);
+        return JobMessage.Of(await store.FindAsync(job, cancellation) ?? changed, options.Unit);
     }
 
     internal sealed record PickRequest(string Record);

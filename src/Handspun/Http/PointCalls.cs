@@ -1,4 +1,3 @@
-using Handspun.Capture.Methods;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Store;
 using Handspun.Station;
@@ -9,8 +8,8 @@ namespace Handspun.Http;
 /// <summary>Calls about the points that a job can take.</summary>
 internal static class PointCalls
 {
-    /// <summary>The points of the catalogue that the station can measure.</summary>
-    public static IEnumerable<MeasuringPoint> Offered => PointCatalogue.All.Where(point => CaptureMethods.Find(point.Kind) is not null);
+    /// <summary>The points of the catalogue: all can be measured in the bay, typed, or worked out.</summary>
+    public static IEnumerable<MeasuringPoint> Offered => PointCatalogue.All;
 
     /// <summary>Maps them.</summary>
     public static void MapPoints(this IEndpointRouteBuilder calls)

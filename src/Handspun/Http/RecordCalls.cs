@@ -36,7 +36,9 @@ internal static class RecordCalls
     private static async Task<string> PathAsync(string record, Func<string, string> path, JobStore store, CancellationToken cancellation)
     {
         var (_, _, found) = await FindAsync(store, record, cancellation);
-        return File.Exists(path(found.Id)) ? path(found.Id) : throw new JobNotFoundException($"Record '{record}' has no such file; the station's log says why.");
+        return File.Exists(path(found.Id)) ? path(found.Id) : throw new JobNotFoundException(found.HasFiles
+            ? $"Record '{record}' has no such file; the station's log says why."
+            : $"Record '{record}' comes from no capture: it has no journal and no picture.");
     }
 
     private static async Task<(string Job, string Point, Jobs.Records.CaptureRecord Record)> FindAsync(JobStore store, string record, CancellationToken cancellation) =>

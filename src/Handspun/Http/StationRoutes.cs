@@ -7,6 +7,7 @@ internal static class StationRoutes
     public static void MapStation(this IEndpointRouteBuilder routes)
     {
         routes.MapPages();
+        routes.MapEntryPages();
         routes.MapDocuments();
         var calls = routes.MapGroup("/api/v1");
         calls.MapBay();
@@ -14,6 +15,7 @@ internal static class StationRoutes
         calls.MapPoints();
         calls.MapSetups();
         calls.MapCrank();
+        calls.MapEntries();
         calls.MapRecords();
         calls.MapGauges();
     }

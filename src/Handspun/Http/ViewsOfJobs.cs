@@ -1,6 +1,8 @@
 using System.Globalization;
 using Handspun.Capture.Bays;
+using Handspun.Capture.Methods;
 using Handspun.Jobs.Cautions;
+using Handspun.Jobs.Entries;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Orders;
@@ -55,6 +57,9 @@ internal static class ViewsOfJobs
         Limit = point.Limit is { } limit ? new LimitView(LimitSentence.Bounds(limit, unit), limit.Source, limit.Confirmed, limit.ConfirmedBy) : null,
         Records = [.. point.NewestFirst.Select(record => Record(record, point.Counting, unit))],
         GaugeInBay = gaugeInBay,
+        ForBay = CaptureMethods.Find(point.Kind) is not null,
+        TypeText = EntryReading.Ways(point.Code, point.Kind).Count == 0 ? null
+            : CaptureMethods.Find(point.Kind) is null ? "Type what the tool shows" : "Read by eye: type it",
     };
 
     private static SetupView? SetupOf(JobPoint point, LengthUnit unit) => SetupSheets.Find(point.Kind) is not { } sheet ? null : new(
@@ -79,8 +84,9 @@ internal static class ViewsOfJobs
             Sentence = RecordSentence.Of(record, unit),
             Warnings = [.. record.Warnings.Select(warning => warning.Sentence)],
             Facts = [.. figures.ToShow(unit).Select(figure => new Fact(figure.Label, figure.Text)), new Fact("Gauge", record.Gauge.Name)],
+            HasPicture = record.HasFiles,
             Counts = counting?.Id == record.Id,
-            MayCount = record.Status == RecordStatus.Complete && counting?.Id != record.Id,
+            MayCount = record.Status == RecordStatus.Complete && record.Ending != CaptureEnding.WorkedOut && counting?.Id != record.Id,
             Scale = (result, uncertainty, record.Limit) is ({ } drawn, { } about, { } limit)
                 ? LimitScale.For(drawn, about, limit.Tolerance.Lower, limit.Tolerance.Upper)
                 : null,

@@ -26,6 +26,12 @@ public sealed record PointView
 
     /// <summary>The gauge that is on this point in the bay; null where none is.</summary>
     public string? GaugeInBay { get; init; }
+
+    /// <summary>Whether a gauge in the bay can measure it.</summary>
+    public bool ForBay { get; init; } = true;
+
+    /// <summary>What the link to its form says where it is typed; null where it is not.</summary>
+    public string? TypeText { get; init; }
 }
 
 /// <summary>A limit as it is shown.</summary>

@@ -38,4 +38,7 @@ public sealed record RecordView
 
     /// <summary>Where the result lies against the limit; null when there is no limit or no result.</summary>
     public LimitScale? Scale { get; init; }
+
+    /// <summary>Whether it has a picture.</summary>
+    public bool HasPicture { get; init; } = true;
 }

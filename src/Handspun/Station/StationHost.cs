@@ -2,7 +2,9 @@ using System.Net;
 using Handspun.Bays;
 using Handspun.Broker;
 using Handspun.Capture.Bays;
+using Handspun.Entries;
 using Handspun.Filing;
+using Handspun.Fits;
 using Handspun.Gauges.Links;
 using Handspun.Gauges.Listening;
 using Handspun.Gauges.Readings;
@@ -90,7 +92,7 @@ internal static class StationHost
         services.AddSingleton(new BaySettings());
         services.AddSingleton<ICaptureReceiver>(provider => provider.GetRequiredService<ProgressPublisher>());
         services.AddSingleton<ICaptureReceiver>(provider => provider.GetRequiredService<RecordFiler>());
-        services.AddSingleton<Bay>().AddSingleton<BayDesk>();
+        services.AddSingleton<Bay>().AddSingleton<BayDesk>().AddSingleton<EntryDesk>().AddSingleton<FitDesk>();
         services.AddHostedService<BayService>();
     }
 

@@ -24,6 +24,13 @@ public sealed class WireContractTests
 {
     private static readonly GaugeName Pinion = GaugeName.Parse("pinion");
 
+    private static readonly ResultFigures[] WithoutCapture =
+    [
+        new HandFigures { Named = "", Way = "", Typed = "", ReadBy = "", LengthMillimetres = 0, LengthU95Millimetres = 0 },
+        new SizeFigures { Way = "", Typed = "", ReadBy = "", SizeMillimetres = 1, SizeU95Millimetres = 0 },
+        new ClearanceFigures { ClearanceMillimetres = 0, ClearanceU95Millimetres = 0, BoreMillimetres = 1, BoreU95Millimetres = 0, BodyMillimetres = 1, BodyU95Millimetres = 0, BoreRecord = "", BodyRecord = "" },
+    ];
+
     [Theory]
     [InlineData("readings", typeof(ReadingsMessage))]
     [InlineData("state", typeof(GaugeStateMessage))]
@@ -41,7 +48,7 @@ public sealed class WireContractTests
         object[] ofKinds = channel switch
         {
             "progress" => [.. CaptureMethods.All.Select(method => method.Nothing.Live(default))],
-            "result" => [.. CaptureMethods.All.Select(method => method.Nothing.Figures)],
+            "result" => [.. CaptureMethods.All.Select(method => method.Nothing.Figures), .. WithoutCapture],
             _ => [],
         };
         Assert.Equal(common.Concat(ofKinds.SelectMany(figures => FlatFigures.Of(figures).Keys)).Distinct(), described);

@@ -1,6 +1,8 @@
+using Handspun.Jobs.Entries;
+
 namespace Handspun.Jobs.Points.Catalogue;
 
-/// <summary>Lifter bodies. Their sizes are the maker's own, so no limit comes with them.</summary>
+/// <summary>Lifter bodies and cam journals. Their sizes are the maker's own, so no limit comes with them.</summary>
 internal static class BodyPoints
 {
     public static IReadOnlyList<MeasuringPoint> All { get; } =
@@ -11,6 +13,15 @@ internal static class BodyPoints
             Title = $"Lifter body, {title}",
             Kind = PointKind.OutsideSize,
             How = "Measure across the body where it runs in the bore, square to its length, clean and at the temperature of the case.",
+            Plausible = PlausibleAt.Between("a lifter body", 10, 50),
+        }),
+        .. new[] { ("case", "in the case"), ("cover", "in the cover") }.Select(side => new MeasuringPoint
+        {
+            Code = $"cam-journal-{side.Item1}",
+            Title = $"Cam journal {side.Item2}",
+            Kind = PointKind.OutsideSize,
+            How = "Measure across the journal where its bearing runs, at two places a quarter of a turn apart; type the larger. Clean, and at the temperature of the case.",
+            Plausible = PlausibleAt.Between("a cam journal", 10, 60),
         }),
     ];
 }

@@ -1,3 +1,5 @@
+using Handspun.Jobs.Entries;
+
 namespace Handspun.Jobs.Points.Catalogue;
 
 /// <summary>Bores in the case and the cover. Their sizes are the engine's own, so no limit comes with them.</summary>
@@ -13,6 +15,7 @@ internal static class BorePoints
             Title = $"Lifter bore, {title}",
             Kind = PointKind.Bore,
             How = Rock,
+            Plausible = PlausibleAt.Between("a lifter bore", 10, 50),
             Cautions =
             [
                 "Loosen or cut pushrods only when both of that cylinder turn freely: otherwise a valve spring pushes back.",
@@ -25,6 +28,7 @@ internal static class BorePoints
             Title = $"Cam bearing bore {side.Item2}",
             Kind = PointKind.Bore,
             How = Rock,
+            Plausible = PlausibleAt.Between("a cam bearing bore", 10, 80),
         }),
     ];
 }

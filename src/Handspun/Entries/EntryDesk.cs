@@ -1,0 +1,44 @@
+using Handspun.Broker;
+using Handspun.Fits;
+using Handspun.Jobs.Entries;
+using Handspun.Jobs.Orders;
+using Handspun.Jobs.Points;
+using Handspun.Jobs.Records;
+using Handspun.Jobs.Store;
+
+namespace Handspun.Entries;
+
+/// <summary>Where what a tool showed is typed and becomes a record.</summary>
+internal sealed class EntryDesk(JobStore store, ResultPublisher results, FitDesk fits, TimeProvider time)
+{
+    /// <summary>Reads an entry and, where nothing is wrong with it, files its record.</summary>
+    /// <exception cref="JobNotFoundException">There is no such job or point.</exception>
+    public async Task<EntryAnswer> TakeAsync(string job, string point, TypedEntry entry, CancellationToken cancellationToken)
+    {
+        var (_, place) = await FindAsync(job, point, cancellationToken);
+        var read = EntryReading.Of(place, entry);
+        if (read.Figures is null)
+        {
+            return new(read.Problems, null);
+        }
+
+        var record = EntryRecord.Of(place, read, time);
+        var changed = await store.AttachAsync(job, point, record, cancellationToken);
+        await results.PublishNewAsync(changed, changed.Points.First(p => p.Code == point), record, cancellationToken);
+        await fits.RenewAsync(job, point, cancellationToken);
+        return new(read.Problems, record);
+    }
+
+    /// <summary>The job and the point.</summary>
+    /// <exception cref="JobNotFoundException">There is no such job or point.</exception>
+    public async Task<(Job Job, JobPoint Point)> FindAsync(string job, string point, CancellationToken cancellationToken)
+    {
+        var found = await store.FindAsync(job, cancellationToken) ?? throw JobNotFoundException.Job(job);
+        return (found, found.Points.Find(p => p.Code == point) ?? throw JobNotFoundException.Point(job, point));
+    }
+}
+
+/// <summary>What came of an entry.</summary>
+/// <param name="Problems">What is wrong, by field; empty where it was filed.</param>
+/// <param name="Record">The record; null where something is wrong.</param>
+internal sealed record EntryAnswer(IReadOnlyDictionary<string, string> Problems, CaptureRecord? Record);
