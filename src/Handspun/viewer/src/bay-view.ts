@@ -1,6 +1,7 @@
 // From what the bay knows to what its screen says. Pure; the page only puts the words where they belong.
 
 import { gaugeOf, stageOf, type BayState, type Stage } from './bay-state';
+import { dialOf, type Dial } from './dial';
 import { gaugeWords, type GaugeWords } from './gauge-words';
 import { digits, roundedUp, uncertainty } from './units';
 import { verdictOf, type Verdict } from './verdict';
@@ -33,6 +34,8 @@ export interface BayView {
   readonly heed: readonly string[];
   readonly takesMarks: boolean;
   readonly verdict: Verdict | null;
+  /** Where the paint mark goes; null where it cannot be said. */
+  readonly dial: Dial | null;
   readonly warnings: readonly string[];
   readonly limit: string;
   /** The point's gauge; null when the bay is idle. */
@@ -92,6 +95,7 @@ export function viewOf(state: BayState): BayView {
     setup: stage === 'waiting' || stage === 'result' ? (bay?.setup ?? '') : '',
     heed: stage === 'waiting' ? (bay?.heed ?? []) : [],
     takesMarks: bay?.takes_marks ?? true,
+    dial: dialOf(result),
     verdict: result ? verdictOf(result) : null,
     warnings: (result ?? (stage === 'running' ? progress : null))?.warnings.map((warning) => warning.sentence) ?? [],
     limit: onPoint ? limitWords(state, unit) : '',

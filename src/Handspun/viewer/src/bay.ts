@@ -4,14 +4,20 @@ import { askStation } from './ask-station';
 import { apply, nothingKnown, stageOf, type BayState, type Message } from './bay-state';
 import { agoWords, contactWords, viewOf, type BayView } from './bay-view';
 import { Contact } from './contact';
+import { dialPicture } from './dial';
 import { limitScale } from './limit-scale';
+import { momentBetween, spoken } from './moments';
 import { list, part, put, set } from './page-parts';
+import { listenToPedal } from './pedal';
 import { stayAwake } from './stay-awake';
+import { Switch } from './switches';
+import { allowTones, sound } from './tones';
 import { Trace } from './trace';
 import { gapSeconds, TraceMemory } from './trace-memory';
 import { traceWindow } from './trace-window';
 import { turnMarks } from './turn-marks';
 import { digits } from './units';
+import { hasVoice, say } from './voice';
 import type { Bay } from './wire';
 
 const screen = part('bay');
@@ -20,6 +26,13 @@ let state: BayState = nothingKnown;
 let trace: Trace | null = null;
 let dirty = false;
 let newestCameAt = 0;
+let shown: BayView = viewOf(nothingKnown);
+
+const tones = new Switch(part('bay-tones') as HTMLButtonElement, () => {
+  allowTones();
+  sound('enough');
+});
+const voice = new Switch(part('bay-voice') as HTMLButtonElement, () => say('I will say what I find.'));
 
 const contact = new Contact({
   message: take,
@@ -59,6 +72,7 @@ function show(): void {
   const silentFor = performance.now() - contact.heardAt;
   const lost = contactWords(contact.connected, silentFor);
 
+  tell(view);
   set(screen, 'stage', view.stage);
   set(screen, 'contact', lost ? 'lost' : 'live');
   set(screen, 'verdict', view.verdict?.kind ?? '');
@@ -86,11 +100,31 @@ function show(): void {
   list('bay-cautions', view.cautions);
   list('bay-gauges', view.gauges);
   showPlaces(view);
+  showDial(view);
   showGauge(view);
   showRule(view);
   showScale();
   for (const link of document.querySelectorAll<HTMLAnchorElement>('[data-to-job]')) link.href = view.jobAddress;
   drawTrace();
+}
+
+/** Tells what has just happened to whoever does not look. */
+function tell(view: BayView): void {
+  const moment = momentBetween(shown, view);
+  shown = view;
+  if (moment === null) return;
+  if (tones.isOn) sound(moment);
+  if (voice.isOn) say(spoken(moment, view));
+}
+
+function showDial({ dial }: BayView): void {
+  const host = part('bay-dial');
+  set(screen, 'dial', dial === null ? 'no' : 'yes');
+  put('bay-dial-words', dial?.sentence ?? '');
+  const key = dial === null ? '' : `${dial.degrees} ${dial.u95}`;
+  if (host.dataset['key'] === key) return;
+  host.dataset['key'] = key;
+  host.innerHTML = dial === null ? '' : dialPicture(dial);
 }
 
 function showPlaces({ places }: BayView): void {
@@ -169,6 +203,9 @@ for (const button of document.querySelectorAll<HTMLButtonElement>('button[data-a
   button.addEventListener('click', () => void press(button));
 }
 setInterval(redraw, 500);
+part('bay-voice').hidden = !hasVoice;
+document.addEventListener('pointerdown', () => tones.isOn && allowTones());
+listenToPedal();
 stayAwake();
 void contact.start();
 show();

@@ -106,6 +106,10 @@ export interface Result {
   readonly by_cycle_mm?: readonly number[] | null;
   readonly spread_mm?: number | null;
   /** Only where a shaft turned; null where it is not known. */
+  readonly high_spot_deg?: number | null;
+  readonly high_spot_u95_deg?: number | null;
+  /** Where zero degrees is: `first-reading`, `mark`, `index` or `encoder`. */
+  readonly angle_reference?: string | null;
   readonly tir_by_turn_mm?: readonly number[] | null;
   readonly tir_with_faults_mm?: number | null;
   readonly faults?: readonly Fault[] | null;
