@@ -19,8 +19,20 @@ public sealed record Limit
     /// <summary>Who confirmed it against the manual; null where nobody did.</summary>
     public string? ConfirmedBy { get; init; }
 
+    /// <summary>When it was confirmed; null where that was not noted.</summary>
+    public DateTimeOffset? ConfirmedAt { get; init; }
+
+    /// <summary>Which drive of the cams it is for; null where it holds for both or nobody said.</summary>
+    public CamDrive? Drive { get; init; }
+
+    /// <summary>Whether it is for new parts or for parts in service; null where nobody said.</summary>
+    public LimitAge? Age { get; init; }
+
     /// <summary>Whether somebody confirmed it.</summary>
     public bool Confirmed => ConfirmedBy is not null;
+
+    /// <summary>Whether another allows the same values, whatever its source.</summary>
+    public bool AllowsTheSameAs(Limit? other) => other is not null && LowerMillimetres == other.LowerMillimetres && UpperMillimetres == other.UpperMillimetres;
 
     /// <summary>The bounds as the decision rule takes them.</summary>
     public Tolerance Tolerance => (LowerMillimetres, UpperMillimetres) switch

@@ -1,5 +1,7 @@
 using Handspun.Jobs.Bikes;
+using Handspun.Jobs.Book;
 using Handspun.Jobs.Cranks;
+using Handspun.Jobs.Plans;
 using Handspun.Jobs.Points;
 
 namespace Handspun.Jobs.Orders;
@@ -39,4 +41,23 @@ public sealed class Job
 
     /// <summary>The points in the order of the plan.</summary>
     public IEnumerable<JobPoint> InOrder => Points.OrderBy(point => point.Place);
+
+    /// <summary>The job's own copy of the plan that it was opened with; null where it was opened without one.</summary>
+    public Plan? Plan { get; init; }
+
+    /// <summary>How many lines its book has; what was read at one version and is written at another may have been changed meanwhile.</summary>
+    public int Version { get; set; }
+
+    /// <summary>When it was closed; null while it is open.</summary>
+    public DateTimeOffset? ClosedAt { get; set; }
+
+    /// <summary>The lines of its book, in any order.</summary>
+    public List<BookEntry> Entries { get; init; } = [];
+
+    /// <summary>The lines of its book, oldest first.</summary>
+    public IEnumerable<BookEntry> Book => Entries.OrderBy(entry => entry.Number);
+
+    /// <summary>What the book says of one thing, oldest first.</summary>
+    /// <param name="subject">As <see cref="Subject"/> writes it.</param>
+    public IEnumerable<BookEntry> BookOf(string subject) => Book.Where(entry => entry.About == subject);
 }

@@ -2,6 +2,7 @@ using Handspun.Jobs.Bikes;
 using Handspun.Jobs.Cranks;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Orders;
+using Handspun.Jobs.Plans;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Points.Catalogue;
 using Handspun.Jobs.Records;
@@ -17,7 +18,16 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
     /// <param name="points">What is to be measured, in order.</param>
     /// <param name="cancellationToken">Stops waiting.</param>
     /// <exception cref="ArgumentException">The order has problems.</exception>
-    public async Task<Job> OpenAsync(NewJob order, IReadOnlyList<MeasuringPoint> points, CancellationToken cancellationToken)
+    public Task<Job> OpenAsync(NewJob order, IReadOnlyList<MeasuringPoint> points, CancellationToken cancellationToken) => OpenAsync(order, points, null, cancellationToken);
+
+    /// <summary>Opens a job on a bike that takes a copy of a plan: its steps, its points, its parts.</summary>
+    /// <param name="order">What was asked for; it must have no problems.</param>
+    /// <param name="plan">The plan.</param>
+    /// <param name="cancellationToken">Stops waiting.</param>
+    /// <exception cref="ArgumentException">The order has problems.</exception>
+    public Task<Job> OpenAsync(NewJob order, Plan plan, CancellationToken cancellationToken) => OpenAsync(order, PlanPoints.Of(plan), plan, cancellationToken);
+
+    private async Task<Job> OpenAsync(NewJob order, IReadOnlyList<MeasuringPoint> points, Plan? plan, CancellationToken cancellationToken)
     {
         var now = time.GetUtcNow();
         if (order.Problems(now.Year) is { Count: > 0 } problems)
@@ -36,6 +46,7 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
                     OpenedAt = now,
                     Bike = await BikeOfAsync(context, order, cancellationToken),
                     Points = [.. points.Select(PointOf)],
+                    Plan = plan,
                 };
                 context.Jobs.Add(job);
                 return job;
@@ -167,7 +178,7 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
 
     private static JobPoint Point(Job job, string point) => job.Points.Find(p => p.Code == point) ?? throw JobNotFoundException.Point(job.Number, point);
 
-    private Task<Job> ChangeAsync(string job, Action<Job> change, CancellationToken cancellationToken) => WriteAsync(
+    internal Task<Job> ChangeAsync(string job, Action<Job> change, CancellationToken cancellationToken) => WriteAsync(
         async context =>
         {
             var found = await Whole(context).AsTracking().FirstOrDefaultAsync(j => j.Number == job, cancellationToken) ?? throw JobNotFoundException.Job(job);
@@ -188,7 +199,7 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
     }
 
     private static IQueryable<Job> Whole(JobsContext context) =>
-        context.Jobs.AsNoTrackingWithIdentityResolution().Include(job => job.Bike).Include(job => job.Points).ThenInclude(point => point.Records).AsSplitQuery();
+        context.Jobs.AsNoTrackingWithIdentityResolution().Include(job => job.Bike).Include(job => job.Entries).Include(job => job.Points).ThenInclude(point => point.Records).AsSplitQuery();
 
     private static async Task<string> NextNumberAsync(JobsContext context, int year, CancellationToken cancellationToken)
     {

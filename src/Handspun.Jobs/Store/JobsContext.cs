@@ -1,7 +1,10 @@
 using System.Text.Json;
 using Handspun.Jobs.Bikes;
+using Handspun.Jobs.Book;
 using Handspun.Jobs.Cranks;
+using Handspun.Jobs.Limits;
 using Handspun.Jobs.Orders;
+using Handspun.Jobs.Plans;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
 using Handspun.Metrology.Decision;
@@ -23,6 +26,9 @@ public sealed class JobsContext(DbContextOptions<JobsContext> options) : DbConte
     /// <summary>The points of all jobs.</summary>
     public DbSet<JobPoint> Points => Set<JobPoint>();
 
+    /// <summary>The lines of all jobs' books.</summary>
+    public DbSet<BookEntry> Book => Set<BookEntry>();
+
     /// <summary>The records of all points.</summary>
     public DbSet<CaptureRecord> Records => Set<CaptureRecord>();
 
@@ -35,6 +41,8 @@ public sealed class JobsContext(DbContextOptions<JobsContext> options) : DbConte
         configurationBuilder.Properties<RecordStatus>().HaveConversion<string>();
         configurationBuilder.Properties<CaptureEnding>().HaveConversion<string>();
         configurationBuilder.Properties<Verdict>().HaveConversion<string>();
+        configurationBuilder.Properties<CamDrive>().HaveConversion<string>();
+        configurationBuilder.Properties<LimitAge>().HaveConversion<string>();
     }
 
     /// <inheritdoc/>
@@ -48,10 +56,19 @@ public sealed class JobsContext(DbContextOptions<JobsContext> options) : DbConte
         modelBuilder.Entity<Job>(job =>
         {
             job.Ignore(j => j.InOrder);
+            job.Ignore(j => j.Book);
+            job.Property(j => j.Plan).HasConversion((ValueConverter)new AsJson<Plan>(), AsJson<Plan>.SameObject);
+            job.Property(j => j.Version).IsConcurrencyToken();
+            job.HasMany(j => j.Entries).WithOne().HasForeignKey(e => e.JobId);
             job.HasIndex(j => j.Number).IsUnique();
             job.Property(j => j.Crank).HasConversion((ValueConverter)new AsJson<CrankSheet>(), AsJson<CrankSheet>.SameObject);
             job.HasOne(j => j.Bike).WithMany().HasForeignKey(j => j.BikeId);
             job.HasMany(j => j.Points).WithOne().HasForeignKey(p => p.JobId);
+        });
+        modelBuilder.Entity<BookEntry>(entry =>
+        {
+            entry.HasIndex(e => new { e.JobId, e.Number }).IsUnique();
+            entry.Property(e => e.Deed).HasConversion(new AsJson<Deed>(), AsJson<Deed>.SameObject);
         });
         modelBuilder.Entity<JobPoint>(point =>
         {

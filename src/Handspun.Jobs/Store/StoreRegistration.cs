@@ -1,3 +1,4 @@
+using Handspun.Jobs.Book;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
@@ -11,5 +12,6 @@ public static class StoreRegistration
     public static IServiceCollection AddJobStore(this IServiceCollection services, string file) => services
         .AddDbContextFactory<JobsContext>(options => options
             .UseSqlite(new SqliteConnectionStringBuilder { DataSource = file, Pooling = true }.ConnectionString))
-        .AddSingleton<JobStore>();
+        .AddSingleton<JobStore>()
+        .AddSingleton<JobBook>();
 }
