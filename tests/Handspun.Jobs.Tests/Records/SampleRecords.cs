@@ -59,6 +59,19 @@ internal static class SampleRecords
         Warnings = [RecordWarning.GaugeGap, new RecordWarning("few-turns", "Only \"three\" turns – µ.")],
     };
 
+    public static CaptureRecord Measured(string id, ResultFigures figures, Limit? limit, Verdict? verdict, double minutes = 0) => new()
+    {
+        Id = id,
+        At = Start.AddMinutes(minutes),
+        Seconds = 8,
+        Ending = CaptureEnding.Enough,
+        Status = RecordStatus.Complete,
+        Gauge = new RecordGauge { Name = "pinion", Profile = "bench", Port = "/dev/ttyUSB0" },
+        Limit = limit is null ? null : limit with { },
+        Figures = figures,
+        Verdict = verdict,
+    };
+
     public static CaptureRecord Incomplete(string id, double minutes = 0, int point = 0) => new()
     {
         Id = id,

@@ -1,3 +1,4 @@
+using Handspun.Jobs.Book;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Points.Catalogue;
@@ -20,6 +21,8 @@ internal sealed class StoreBench : IAsyncDisposable
     public FakeTimeProvider Time { get; } = new(new DateTimeOffset(2026, 3, 14, 9, 0, 0, TimeSpan.Zero));
 
     public JobStore Store => _services.GetRequiredService<JobStore>();
+
+    public JobBook Book => _services.GetRequiredService<JobBook>();
 
     public IDbContextFactory<JobsContext> Contexts => _services.GetRequiredService<IDbContextFactory<JobsContext>>();
 
