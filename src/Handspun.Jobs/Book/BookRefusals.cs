@@ -15,9 +15,13 @@ public sealed class HeldBackException(string sentence) : Exception(sentence);
 
 /// <summary>Somebody else wrote about the same thing meanwhile; nothing was written.</summary>
 /// <param name="entry">Their newest line.</param>
-public sealed class WrittenMeanwhileException(BookEntry entry) : Exception(
-    $"{entry.By} changed this meanwhile ({BookSentence.Of(entry.Deed)}). Look at what stands there now, then send yours again if it still holds.")
+/// <param name="exact">Whether the writer asked that nothing at all be written since.</param>
+public sealed class WrittenMeanwhileException(BookEntry entry, bool exact) : Exception(
+    $"{entry.By} wrote in this job meanwhile ({BookSentence.Of(entry.Deed)}). Look at what stands there now, then send yours again if it still holds.")
 {
     /// <summary>Their newest line.</summary>
     public BookEntry Entry { get; } = entry;
+
+    /// <summary>Whether the writer asked that nothing at all be written since.</summary>
+    public bool Exact { get; } = exact;
 }

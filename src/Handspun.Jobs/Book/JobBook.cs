@@ -51,7 +51,7 @@ public sealed class JobBook(JobStore store, TimeProvider time)
     {
         if (signature.Seen is { } seen && job.Book.LastOrDefault(entry => entry.Number > seen && (signature.Exact || entry.About == watched)) is { } newer)
         {
-            throw new WrittenMeanwhileException(newer);
+            throw new WrittenMeanwhileException(newer, signature.Exact);
         }
     }
 

@@ -29,6 +29,9 @@ public sealed partial record NewJob
     /// <summary>What is to be done.</summary>
     public string? Title { get; init; }
 
+    /// <summary>The code of the plan that the job takes a copy of; nothing opens it without a plan, for the runout of both shaft ends.</summary>
+    public string? Plan { get; init; }
+
     /// <summary>All that is wrong, by field; empty where the job can be opened.</summary>
     /// <param name="thisYear">The year now; a bike may be of the next model year.</param>
     public IReadOnlyDictionary<string, string> Problems(int thisYear)

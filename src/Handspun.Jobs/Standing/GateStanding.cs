@@ -24,6 +24,21 @@ public enum GateReason
     Stopped,
 }
 
+/// <summary>The words for reasons of gates in data.</summary>
+public static class GateReasonCodes
+{
+    /// <summary><c>not-measured</c>, <c>within</c>, <c>over</c>, <c>undecided</c>, <c>gone-on</c> or <c>stopped</c>.</summary>
+    public static string Of(GateReason reason) => reason switch
+    {
+        GateReason.NotMeasured => "not-measured",
+        GateReason.Within => "within",
+        GateReason.Over => "over",
+        GateReason.GoneOn => "gone-on",
+        GateReason.Stopped => "stopped",
+        _ => "undecided",
+    };
+}
+
 /// <summary>How a gate stands.</summary>
 /// <param name="Reason">Why it is open or shut.</param>
 /// <param name="Result">The verdict behind it.</param>

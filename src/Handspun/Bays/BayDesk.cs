@@ -7,6 +7,7 @@ using Handspun.Gauges.Readings;
 using Handspun.Jobs.Cautions;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
+using Handspun.Jobs.Standing;
 using Handspun.Jobs.Store;
 using Handspun.Setups;
 using Handspun.Station;
@@ -34,6 +35,11 @@ internal sealed class BayDesk(
     {
         var found = await store.FindAsync(wish.Job, cancellationToken) ?? throw JobNotFoundException.Job(wish.Job);
         var place = found.Points.Find(p => p.Code == wish.Point) ?? throw JobNotFoundException.Point(wish.Job, wish.Point);
+        if (PointHold.Of(found, place) is { } reason)
+        {
+            throw new BayRefusalException(reason);
+        }
+
         var method = CaptureMethods.Find(place.Kind) ?? throw new BayRefusalException($"{place.Title} is not measured in the bay: type what the tool shows on the job's page.");
         var name = PickGauge(wish.Gauge);
         if (found.CautionsReadAt is null)

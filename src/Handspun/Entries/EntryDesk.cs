@@ -4,6 +4,7 @@ using Handspun.Jobs.Entries;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
+using Handspun.Jobs.Standing;
 using Handspun.Jobs.Store;
 
 namespace Handspun.Entries;
@@ -15,7 +16,12 @@ internal sealed class EntryDesk(JobStore store, ResultPublisher results, FitDesk
     /// <exception cref="JobNotFoundException">There is no such job or point.</exception>
     public async Task<EntryAnswer> TakeAsync(string job, string point, TypedEntry entry, CancellationToken cancellationToken)
     {
-        var (_, place) = await FindAsync(job, point, cancellationToken);
+        var (found, place) = await FindAsync(job, point, cancellationToken);
+        if (PointHold.Of(found, place) is { } reason)
+        {
+            return new(new Dictionary<string, string> { ["value"] = reason }, null);
+        }
+
         var read = EntryReading.Of(place, entry);
         if (read.Figures is null)
         {

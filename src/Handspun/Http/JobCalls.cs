@@ -1,10 +1,11 @@
+using Handspun.Http.Plans;
 using Handspun.Bays;
 using Handspun.Broker;
 using Handspun.Fits;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Orders;
-using Handspun.Jobs.Points;
+using Handspun.Jobs.Plans;
 using Handspun.Jobs.Store;
 using Handspun.Station;
 using Handspun.Wire;
@@ -23,15 +24,19 @@ internal static class JobCalls
         jobs.MapGet("", async (JobStore store, StationOptions options, CancellationToken cancellation) =>
             (await store.NewestAsync(ListedAtMost, cancellation)).Select(job => JobMessage.Of(job, options.Unit)));
         jobs.MapPost("", OpenAsync);
-        jobs.MapGet("/{job}", async (string job, JobStore store, StationOptions options, CancellationToken cancellation) =>
-            JobMessage.Of(await store.FindAsync(job, cancellation) ?? throw JobNotFoundException.Job(job), options.Unit));
+        jobs.MapGet("/{job}", async (string job, JobStore store, StationOptions options, HttpContext http, CancellationToken cancellation) =>
+        {
+            var found = await store.FindAsync(job, cancellation) ?? throw JobNotFoundException.Job(job);
+            http.Response.Headers.ETag = BookDesk.TagOf(found);
+            return JobMessage.Of(found, options.Unit);
+        });
         jobs.MapPut("/{job}/points/{point}/limit", SetLimitAsync);
         jobs.MapPost("/{job}/points/{point}/counting", PickAsync);
     }
 
-    private static async Task<IResult> OpenAsync(NewJob order, JobStore store, StationOptions options, TimeProvider time, CancellationToken cancellation)
+    private static async Task<IResult> OpenAsync(NewJob order, JobStore store, PlanShelf shelf, StationOptions options, TimeProvider time, CancellationToken cancellation)
     {
-        if (order.Problems(time.GetLocalNow().Year) is { Count: > 0 } problems)
+        if (JobOpening.Problems(order, shelf, time.GetLocalNow().Year, out var plan) is { Count: > 0 } problems)
         {
             return TypedResults.ValidationProblem(
                 problems.ToDictionary(problem => problem.Key, problem => new[] { problem.Value }),
@@ -39,7 +44,7 @@ internal static class JobCalls
                 title: "Not understood");
         }
 
-        var job = await store.OpenAsync(order, PointCatalogue.Usual, cancellation);
+        var job = await store.OpenPlannedAsync(order, plan, cancellation);
         return TypedResults.Created($"/api/v1/jobs/{job.Number}", JobMessage.Of(job, options.Unit));
     }
 

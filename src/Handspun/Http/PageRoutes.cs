@@ -1,12 +1,11 @@
 using System.Globalization;
 using Handspun.Bays;
 using Handspun.Capture.Bays;
-using Handspun.Gauges.Listening;
+using Handspun.Http.Plans;
 using Handspun.Jobs.Orders;
-using Handspun.Jobs.Points;
+using Handspun.Jobs.Plans;
 using Handspun.Jobs.Store;
 using Handspun.Pages;
-using Handspun.Station;
 using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace Handspun.Http;
@@ -21,13 +20,7 @@ internal static class PageRoutes
     {
         routes.MapGet("/", async (JobStore store, CancellationToken cancellation) =>
             Page<JobListPage>(ViewsOfJobs.List(await store.NewestAsync(ListedAtMost, cancellation))));
-        routes.MapGet("/jobs/new", () => Page<JobFormPage>(JobFormView.Empty));
-        routes.MapGet("/jobs/{job}", async (string job, JobStore store, Bay bay, GaugeRoster gauges, StationOptions options, CancellationToken cancellation) =>
-            Page<JobPage>(ViewsOfJobs.Job(
-                await store.FindAsync(job, cancellation) ?? throw JobNotFoundException.Job(job),
-                bay.Tasks,
-                [.. gauges.All.Select(gauge => gauge.Setup.Name.ToString())],
-                options.Unit)));
+        routes.MapGet("/jobs/new", (PlanShelf shelf) => Page<JobFormPage>(new JobFormView(new JobFormValues { Plan = PlanShelf.Usual }, ViewsOfPlans.Choice(shelf), new Dictionary<string, string>())));
         routes.MapGet("/bay", (Bay bay, BayDesk desk, string? gauge = null) =>
         {
             var task = bay.View(desk.Named(gauge)).Task;
@@ -37,7 +30,7 @@ internal static class PageRoutes
         routes.MapPost("/jobs", OpenAsync).DisableAntiforgery();
     }
 
-    private static async Task<IResult> OpenAsync(HttpRequest request, JobStore store, TimeProvider time, CancellationToken cancellation)
+    private static async Task<IResult> OpenAsync(HttpRequest request, JobStore store, PlanShelf shelf, TimeProvider time, CancellationToken cancellation)
     {
         var form = await request.ReadFormAsync(cancellation);
         var typed = new JobFormValues
@@ -49,6 +42,7 @@ internal static class PageRoutes
             Vin = form["vin"].ToString(),
             Customer = form["customer"].ToString(),
             Title = form["title"].ToString(),
+            Plan = form["plan"].ToString(),
         };
         var order = new NewJob
         {
@@ -59,13 +53,14 @@ internal static class PageRoutes
             Vin = typed.Vin,
             Customer = typed.Customer,
             Title = typed.Title,
+            Plan = typed.Plan,
         };
-        if (order.Problems(time.GetLocalNow().Year) is { Count: > 0 } problems)
+        if (JobOpening.Problems(order, shelf, time.GetLocalNow().Year, out var plan) is { Count: > 0 } problems)
         {
-            return new RazorComponentResult<JobFormPage>(new { Model = new JobFormView(typed, problems) }) { StatusCode = StatusCodes.Status400BadRequest };
+            return new RazorComponentResult<JobFormPage>(new { Model = new JobFormView(typed, ViewsOfPlans.Choice(shelf), problems) }) { StatusCode = StatusCodes.Status400BadRequest };
         }
 
-        var job = await store.OpenAsync(order, PointCatalogue.Usual, cancellation);
+        var job = await store.OpenPlannedAsync(order, plan, cancellation);
         return TypedResults.LocalRedirect($"/jobs/{job.Number}");
     }
 

@@ -1,6 +1,11 @@
+using Handspun.Http.Plans;
 using Handspun.Capture.Bays;
 using Handspun.Gauges.Listening;
+using Handspun.Jobs.Book;
+using Handspun.Jobs.Plans;
 using Handspun.Jobs.Store;
+using Handspun.Photos;
+using Handspun.Pictures.Photos;
 using Microsoft.AspNetCore.Diagnostics;
 
 namespace Handspun.Http;
@@ -8,14 +13,21 @@ namespace Handspun.Http;
 /// <summary>Turns what went wrong into problem details (RFC 9457) with a sentence that says what to do.</summary>
 internal sealed class SentenceForExceptions(IProblemDetailsService problems) : IExceptionHandler
 {
+    private static readonly string TooLarge = $"That is too large: one photo may have {PhotoReader.MostBytes / 1024 / 1024} MB, and all that are sent at once {PhotoDesk.MostBytesAtOnce / 1024 / 1024} MB. Go back: what you typed is still there.";
+
     /// <inheritdoc/>
     public async ValueTask<bool> TryHandleAsync(HttpContext httpContext, Exception exception, CancellationToken cancellationToken)
     {
         var (status, title, sentence) = exception switch
         {
-            JobNotFoundException or GaugeNotFoundException => (StatusCodes.Status404NotFound, "Not there", exception.Message),
+            JobNotFoundException or GaugeNotFoundException or PlanNotFoundException => (StatusCodes.Status404NotFound, "Not there", exception.Message),
             BayRefusalException or GaugeRefusalException => (StatusCodes.Status409Conflict, "Not now", exception.Message),
+            WrittenMeanwhileException { Exact: true } => (StatusCodes.Status412PreconditionFailed, "Changed meanwhile", exception.Message),
+            HeldBackException or WrittenMeanwhileException => (StatusCodes.Status409Conflict, "Not now", exception.Message),
+            BookRefusalException or PlanException => (StatusCodes.Status400BadRequest, "Not understood", exception.Message),
             RequestSentenceException => (StatusCodes.Status400BadRequest, "Not understood", exception.Message),
+            PhotoRefusalException => (StatusCodes.Status400BadRequest, "Not a photo", exception.Message),
+            BadHttpRequestException { StatusCode: StatusCodes.Status413PayloadTooLarge } or InvalidDataException => (StatusCodes.Status413PayloadTooLarge, "Too large", TooLarge),
             BadHttpRequestException bad => (bad.StatusCode, "Not understood", "The request is not as it should be: send JSON with the keys that the call takes. " + (bad.InnerException?.Message ?? bad.Message)),
             _ => (StatusCodes.Status500InternalServerError, "The station failed", "Something went wrong inside the station; its log says what. Nothing that was recorded is lost."),
         };

@@ -1,3 +1,4 @@
+using Handspun.Http.Plans;
 namespace Handspun.Http;
 
 /// <summary>All that the station answers over HTTP.</summary>
@@ -8,6 +9,7 @@ internal static class StationRoutes
     {
         routes.MapPages();
         routes.MapEntryPages();
+        routes.MapBookPages();
         routes.MapDocuments();
         var calls = routes.MapGroup("/api/v1");
         calls.MapBay();
@@ -16,6 +18,8 @@ internal static class StationRoutes
         calls.MapSetups();
         calls.MapCrank();
         calls.MapEntries();
+        calls.MapPlans();
+        calls.MapBook();
         calls.MapRecords();
         calls.MapGauges();
     }

@@ -1,6 +1,8 @@
 using System.Globalization;
-using Handspun.Capture.Bays;
 using Handspun.Capture.Methods;
+using Handspun.Http.Plans;
+using Handspun.Jobs.Book;
+using Handspun.Jobs.Book.Acts;
 using Handspun.Jobs.Cautions;
 using Handspun.Jobs.Entries;
 using Handspun.Jobs.Lengths;
@@ -8,8 +10,10 @@ using Handspun.Jobs.Limits;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
+using Handspun.Jobs.Standing;
 using Handspun.Metrology.Decision;
 using Handspun.Pages;
+using Handspun.Pages.Plans;
 using Handspun.Setups;
 
 namespace Handspun.Http;
@@ -29,10 +33,9 @@ internal static class ViewsOfJobs
 
     /// <summary>One job.</summary>
     /// <param name="job">The job.</param>
-    /// <param name="inBay">What the bay measures.</param>
-    /// <param name="gauges">The station's gauges.</param>
-    /// <param name="unit">The unit of lengths.</param>
-    public static JobView Job(Job job, IReadOnlyList<BayTask> inBay, IReadOnlyList<string> gauges, LengthUnit unit) => new()
+    /// <param name="shown">What the bay measures, the gauges, and the unit.</param>
+    /// <param name="form">What was typed and what is wrong; null where nobody sent anything.</param>
+    public static JobView Job(Job job, Showing shown, FormState? form = null) => new()
     {
         Id = job.Number,
         Number = job.Number,
@@ -41,25 +44,38 @@ internal static class ViewsOfJobs
         Facts = [.. Facts(("Odometer", Odometer(job)), ("VIN", job.Bike.Vin), ("Customer", job.Customer), ("Opened", Day(job.OpenedAt)))],
         Cautions = RunoutCautions.Sentences,
         CautionsRead = job.CautionsReadAt is not null,
-        Gauges = gauges,
-        Points = [.. job.InOrder.Select(point => Point(point, inBay.FirstOrDefault(task => task.Job == job.Number && task.Point == point.Code)?.Gauge.ToString(), unit))],
-        Crank = ViewOfCrank.Of(job, unit),
+        Gauges = shown.Gauges,
+        Points = [.. job.InOrder.Select(point => Point(job, point, shown))],
+        Crank = ViewOfCrank.Of(job, shown.Unit),
         MorePoints = [.. PointCalls.Offered.Where(point => !job.Points.Exists(taken => taken.Code == point.Code)).Select(point => new Choice(point.Code, point.Title))],
+        Plan = ViewsOfPlans.Of(job, shown.Unit),
+        Findings = [.. JobFindings.Of(job).Reverse().Select(finding => ViewsOfFindings.Of(job, finding))],
+        Parts = ViewsOfFindings.Parts(job),
+        Close = new(
+            job.Number,
+            job.ClosedAt is { } at ? ViewsOfPlans.At(at) : null,
+            job.Book.LastOrDefault(entry => entry.Deed is JobClosed) is { } closed ? ViewsOfPlans.Signed(closed) : null,
+            [.. JobActs.Left(job).Select(left => left.Title)],
+            job.Version,
+            form ?? FormState.Empty),
     };
 
-    private static PointView Point(JobPoint point, string? gaugeInBay, LengthUnit unit) => new()
+    /// <summary>One point of a job.</summary>
+    public static PointView Point(Job job, JobPoint point, Showing shown) => new()
     {
         Id = point.Code,
         Title = point.Title,
         How = PointCatalogue.Find(point.Code)?.How,
         Cautions = PointCatalogue.Find(point.Code)?.Cautions ?? [],
-        Setup = SetupOf(point, unit),
-        Limit = point.Limit is { } limit ? new LimitView(LimitSentence.Bounds(limit, unit), limit.Source, limit.Confirmed, limit.ConfirmedBy) : null,
-        Records = [.. point.NewestFirst.Select(record => Record(record, point.Counting, unit))],
-        GaugeInBay = gaugeInBay,
+        Setup = SetupOf(point, shown.Unit),
+        Limit = point.Limit is { } limit ? new LimitView(LimitSentence.Bounds(limit, shown.Unit), limit.Source, limit.Confirmed, limit.ConfirmedBy) : null,
+        Records = [.. point.NewestFirst.Select(record => Record(record, point.Counting, shown.Unit))],
+        GaugeInBay = shown.InBay.FirstOrDefault(task => task.Job == job.Number && task.Point == point.Code)?.Gauge.ToString(),
         ForBay = CaptureMethods.Find(point.Kind) is not null,
         TypeText = EntryReading.Ways(point.Code, point.Kind).Count == 0 ? null
             : CaptureMethods.Find(point.Kind) is null ? "Type what the tool shows" : "Read by eye: type it",
+        IsInPlan = job.Plan?.Steps.Any(step => step.Point == point.Code) == true,
+        WaitsFor = PointHold.Of(job, point),
     };
 
     private static SetupView? SetupOf(JobPoint point, LengthUnit unit) => SetupSheets.Find(point.Kind) is not { } sheet ? null : new(
@@ -102,7 +118,8 @@ internal static class ViewsOfJobs
 
     private static string Day(DateTimeOffset at) => at.ToLocalTime().ToString("d MMM yyyy", CultureInfo.InvariantCulture);
 
-    private static VerdictView VerdictOf(Verdict? verdict) => verdict switch
+    /// <summary>A verdict.</summary>
+    public static VerdictView VerdictOf(Verdict? verdict) => verdict switch
     {
         Verdict.Within => VerdictView.Within,
         Verdict.Over => VerdictView.Over,

@@ -1,3 +1,5 @@
+using Handspun.Pages.Plans;
+
 namespace Handspun.Pages;
 
 /// <summary>One job: the bike, what to heed, and its points with their records.</summary>
@@ -35,6 +37,18 @@ public sealed record JobView
 
     /// <summary>Points that can be added to the job, in order.</summary>
     public IReadOnlyList<Choice> MorePoints { get; init; } = [];
+
+    /// <summary>The plan; null for a job without one.</summary>
+    public PlanView? Plan { get; init; }
+
+    /// <summary>What was found, newest first.</summary>
+    public IReadOnlyList<FindingView> Findings { get; init; } = [];
+
+    /// <summary>The parts, in order.</summary>
+    public IReadOnlyList<PartLine> Parts { get; init; } = [];
+
+    /// <summary>The end of the job.</summary>
+    public required CloseView Close { get; init; }
 }
 
 /// <summary>One entry of a list to choose from.</summary>

@@ -18,6 +18,12 @@ public sealed record PointView
     /// <summary>What is said of it before it is measured; null when nothing need be.</summary>
     public SetupView? Setup { get; init; }
 
+    /// <summary>What the point waits for, in a sentence; null where it can be measured.</summary>
+    public string? WaitsFor { get; init; }
+
+    /// <summary>Whether the job's plan leads to it.</summary>
+    public bool IsInPlan { get; init; }
+
     /// <summary>What a result is held against; null when no limit is set.</summary>
     public LimitView? Limit { get; init; }
 

@@ -28,6 +28,12 @@ internal sealed class DataFolder : IDisposable
     /// <summary>The shop's own profiles.</summary>
     public string Profiles => Path.Combine(Root, "profiles");
 
+    /// <summary>The shop's own plans.</summary>
+    public string Plans => Path.Combine(Root, "plans");
+
+    /// <summary>What belongs to jobs beyond their records, a folder for each.</summary>
+    public string Jobs => Path.Combine(Root, "jobs");
+
     /// <summary>The running journals, a folder for each gauge.</summary>
     public string Journals => Path.Combine(Root, "journal");
 
@@ -51,7 +57,7 @@ internal sealed class DataFolder : IDisposable
         try
         {
             Directory.CreateDirectory(root);
-            foreach (var folder in new[] { "profiles", "journal", "records", "logs" })
+            foreach (var folder in new[] { "profiles", "plans", "journal", "records", "jobs", "logs" })
             {
                 Directory.CreateDirectory(Path.Combine(root, folder));
             }
@@ -98,6 +104,9 @@ internal sealed class DataFolder : IDisposable
 
     /// <summary>The folder of one record.</summary>
     public string Record(string id) => Path.Combine(Records, id);
+
+    /// <summary>The photos of one job.</summary>
+    public string Photos(string job) => Path.Combine(Jobs, job, "photos");
 
     /// <summary>Where the journal of a record is written.</summary>
     public string PackedJournalOf(string record) => PlainJournalOf(record) + JournalFile.PackedEnding;

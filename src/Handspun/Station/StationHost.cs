@@ -9,7 +9,10 @@ using Handspun.Gauges.Links;
 using Handspun.Gauges.Listening;
 using Handspun.Gauges.Readings;
 using Handspun.Http;
+using Handspun.Http.Plans;
+using Handspun.Jobs.Plans;
 using Handspun.Jobs.Store;
+using Handspun.Photos;
 using Handspun.Wire;
 using MQTTnet.AspNetCore;
 using MQTTnet.Server;
@@ -81,6 +84,8 @@ internal static class StationHost
     private static void AddStore(IServiceCollection services, StationOptions options)
     {
         services.AddJobStore(options.Data.Store);
+        services.AddSingleton(new PlanShelf(options.Data.Plans, PlanShelf.ShippedFolder));
+        services.AddSingleton<PhotoFolder>().AddSingleton<PhotoDesk>().AddSingleton<BookDesk>().AddSingleton<PageDesk>();
         services.AddHostedService<StoreService>();
         services.AddSingleton<ResultPublisher>().AddHostedService(provider => provider.GetRequiredService<ResultPublisher>());
         services.AddSingleton<RecordFolder>().AddSingleton<InterruptedCaptures>();

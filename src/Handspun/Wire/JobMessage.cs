@@ -3,6 +3,7 @@ using Handspun.Jobs.Bikes;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
+using Handspun.Jobs.Standing;
 
 namespace Handspun.Wire;
 
@@ -23,6 +24,19 @@ internal sealed record JobMessage
 
     public required IReadOnlyList<PointMessage> Points { get; init; }
 
+    /// <summary>How many lines the job's book has; its ETag.</summary>
+    public required int Version { get; init; }
+
+    public DateTimeOffset? ClosedAt { get; init; }
+
+    public string? Plan { get; init; }
+
+    public required IReadOnlyList<StepMessage> Steps { get; init; }
+
+    public required IReadOnlyList<FindingMessage> Findings { get; init; }
+
+    public required IReadOnlyList<PartMessage> Parts { get; init; }
+
     public static JobMessage Of(Job job, LengthUnit unit) => new()
     {
         Job = job.Number,
@@ -31,6 +45,12 @@ internal sealed record JobMessage
         OpenedAt = job.OpenedAt,
         Bike = BikeMessage.Of(job.Bike),
         CautionsReadAt = job.CautionsReadAt,
+        Version = job.Version,
+        ClosedAt = job.ClosedAt,
+        Plan = job.Plan?.Code,
+        Steps = [.. JobStanding.Of(job).Steps.Select(step => StepMessage.Of(step, unit))],
+        Findings = [.. JobFindings.Of(job).Select(FindingMessage.Of)],
+        Parts = [.. JobParts.Of(job).Select(PartMessage.Of)],
         Points = [.. job.InOrder.Select(point => new PointMessage(
             point.Code,
             point.Title,

@@ -88,7 +88,7 @@ public sealed class JobBookTests : IAsyncLifetime
 
         var refusal = await Assert.ThrowsAsync<WrittenMeanwhileException>(() => WriteAsync("step/ready", new Signature("Second", Seen: 0), new Skipped("no")));
 
-        Assert.StartsWith("First changed this meanwhile (ticked it: strapped).", refusal.Message, StringComparison.Ordinal);
+        Assert.StartsWith("First wrote in this job meanwhile (ticked it: strapped).", refusal.Message, StringComparison.Ordinal);
         Assert.Single((await _bench.FindAsync(_job)).Entries);
     }
 

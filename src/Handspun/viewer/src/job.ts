@@ -1,6 +1,7 @@
 // The job page's buttons and forms: measure a point, let another record count, add a point, keep a crank's measures.
 
 import { askStation } from './ask-station';
+import './plan-forms';
 
 /** Buttons say in `data-post` where to, in `data-body` what, and in `data-then` where to go afterwards. */
 document.addEventListener('click', (event) => {
