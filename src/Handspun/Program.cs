@@ -14,6 +14,8 @@ var root = new RootCommand("Turns a wheel by hand, and the truth about the shaft
     ExportCommand.Create(),
     GaugesCommand.Create(),
     CheckCommand.Create(),
+    JobsCommand.Create(),
+    PlansCommand.Create(),
 };
 var parsed = root.Parse(args);
 try

@@ -3,6 +3,7 @@ using System.Text.Json;
 using Handspun.Checks;
 using Handspun.Gauges.Links;
 using Handspun.Gauges.Profiles;
+using Handspun.Jobs.Plans;
 using Handspun.Station;
 using Handspun.Terminal;
 using Handspun.Wire;
@@ -45,6 +46,7 @@ internal static class CheckCommand
             ClockCheck.Of(data, time),
             ProfileChecks.Shop(data),
             .. ProfileChecks.All(shelf),
+            .. PlanChecks.All(new PlanShelf(data.Plans, PlanShelf.ShippedFolder)),
             .. new GaugeChecks(new DeviceRoots()).All(data, shelf),
             await StoreCheck.OfAsync(data, stopping),
             await AddressChecks.OfAsync("Pages", shared.HttpOf(parsed), "--http", runs, time, stopping),

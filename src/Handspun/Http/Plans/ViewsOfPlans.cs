@@ -75,11 +75,11 @@ internal static class ViewsOfPlans
     /// <summary>The page of a step.</summary>
     public static string AddressOf(Job job, string step) => $"/jobs/{job.Number}/steps/{step}";
 
+    // A value, its verdict and what is in doubt about it; who decided at a gate.
     private static string? Note(StepStanding step, LengthUnit unit) => step switch
     {
-        { Gate: { Result.Record: not null } gate } => GateSentence.Result(gate, unit),
         { State: StepState.HeldBack } => step.WaitsFor,
-        { Point.Counting: { } record } => Measured(record, StandingVerdict.Of(step.Point), unit),
+        { Point.Counting: { } record } => string.Join(". ", new[] { Measured(record, StandingVerdict.Of(step.Point), unit), step.Gate?.Decision is { } decision ? Signed(decision) : null }.OfType<string>()),
         { Settled: { } settled } => Signed(settled),
         _ => null,
     };

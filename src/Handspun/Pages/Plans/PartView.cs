@@ -10,6 +10,9 @@ namespace Handspun.Pages.Plans;
 /// <param name="Why">Why and by whom; null where nobody has decided.</param>
 public sealed record PartLine(string Id, string Title, string Place, string? Faced, string? Choice, string? ChoiceWord, string? Why)
 {
+    /// <summary>Whether nobody has noted or decided anything yet.</summary>
+    public bool IsUntouched => Faced is null && Choice is null;
+
     /// <summary>What it is and where it sits.</summary>
     public string Name => Place.Length == 0 ? Title : $"{Title}, {Place}";
 }

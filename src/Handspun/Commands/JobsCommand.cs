@@ -1,0 +1,108 @@
+using System.CommandLine;
+using System.Text.Json;
+using Handspun.Http.Plans;
+using Handspun.Jobs.Orders;
+using Handspun.Jobs.Plans;
+using Handspun.Jobs.Standing;
+using Handspun.Jobs.Store;
+using Handspun.Station;
+using Handspun.Wire;
+using Microsoft.EntityFrameworkCore;
+
+namespace Handspun.Commands;
+
+/// <summary><c>handspun jobs</c>: lists jobs and opens them, beside a station that runs or without one.</summary>
+internal static class JobsCommand
+{
+    private const int ListedAtMost = 200;
+
+    private static readonly Option<string> Data = new("--data") { Description = "The data folder.", HelpName = "DIR", DefaultValueFactory = _ => DataFolder.Default };
+    private static readonly Option<bool> Json = new("--json") { Description = "Print JSON, one job a line." };
+
+    /// <summary>The command.</summary>
+    public static Command Create()
+    {
+        var command = new Command("jobs", "List the newest jobs, and how far their plans are.") { Data, Json };
+        command.SetAction((parsed, stopping) => WithStoreAsync(parsed, async (store, options) =>
+        {
+            foreach (var job in await store.NewestAsync(ListedAtMost, stopping))
+            {
+                Print(job, parsed, options);
+            }
+
+            return 0;
+        }, stopping));
+        command.Add(CreateOpen());
+        return command;
+    }
+
+    private static Command CreateOpen()
+    {
+        Option<string?> Text(string name, string description, string help) => new(name) { Description = description, HelpName = help };
+        var (make, model, title) = (Text("--make", "Who made the bike.", "TEXT"), Text("--model", "What it is called.", "TEXT"), Text("--title", "What is to be done, in a few words.", "TEXT"));
+        var (vin, customer, plan) = (Text("--vin", "Its VIN, where it is known.", "VIN"), Text("--customer", "Who brought it.", "TEXT"), Text("--plan", "The plan that the job takes a copy of; 'handspun plans' lists them. Without one, the runout of both shaft ends.", "PLAN"));
+        var year = new Option<int?>("--year") { Description = "Its model year.", HelpName = "YEAR" };
+        var odometer = new Option<int?>("--odometer") { Description = "What the odometer shows.", HelpName = "N" };
+        var command = new Command("open", "Open a job.") { make, model, year, title, vin, odometer, customer, plan, Data, Json };
+        command.SetAction((parsed, stopping) => WithStoreAsync(parsed, async (store, options) =>
+        {
+            var order = new NewJob
+            {
+                Make = parsed.GetValue(make),
+                Model = parsed.GetValue(model),
+                Year = parsed.GetValue(year),
+                Title = parsed.GetValue(title),
+                Vin = parsed.GetValue(vin),
+                Odometer = parsed.GetValue(odometer),
+                Customer = parsed.GetValue(customer),
+                Plan = parsed.GetValue(plan),
+            };
+            var shelf = new PlanShelf(options.Plans, PlanShelf.ShippedFolder);
+            if (JobOpening.Problems(order, shelf, TimeProvider.System.GetLocalNow().Year, out var chosen) is { Count: > 0 } problems)
+            {
+                throw new StationTroubleException(string.Join(Environment.NewLine, problems.Select(problem => $"--{problem.Key}: {problem.Value}")), StationTroubleException.Usage);
+            }
+
+            Print(await store.OpenPlannedAsync(order, chosen, stopping), parsed, options);
+            return 0;
+        }, stopping));
+        return command;
+    }
+
+    // The store's file takes several programs at once; its tables are only brought up to date where no station works on them.
+    private static async Task<int> WithStoreAsync(ParseResult parsed, Func<JobStore, DataFolder, Task<int>> work, CancellationToken stopping)
+    {
+        var folder = DataFolder.LookInto(parsed.GetRequiredValue(Data));
+        using var taken = folder.IsTaken ? null : DataFolder.Take(folder.Root);
+        await using var services = new ServiceCollection().AddSingleton(TimeProvider.System).AddLogging().AddJobStore(folder.Store).BuildServiceProvider();
+        try
+        {
+            if (taken is not null)
+            {
+                await StoreSchema.BringUpToDateAsync(services.GetRequiredService<IDbContextFactory<JobsContext>>(), stopping);
+            }
+        }
+        catch (StoreTooNewException e)
+        {
+            throw new StationTroubleException(e.Message);
+        }
+
+        return await work(services.GetRequiredService<JobStore>(), folder);
+    }
+
+    private static void Print(Job job, ParseResult parsed, DataFolder folder)
+    {
+        if (parsed.GetValue(Json))
+        {
+            Console.WriteLine(JsonSerializer.Serialize(JobMessage.Of(job, ShopFile.Read(folder.Shop).Unit), WireJson.Options));
+            return;
+        }
+
+        var standing = JobStanding.Of(job);
+        var far = job.ClosedAt is not null ? ", closed"
+            : standing.Stop is { } stop ? $", stopped at {stop.Step.Title}"
+            : standing.Steps.Count > 0 ? $", {standing.Steps.Count(step => step.IsThrough)} of {standing.Steps.Count} steps done"
+            : "";
+        Console.WriteLine($"{job.Number}  {job.Bike.Title}: {job.Title}{far}");
+    }
+}
