@@ -2,6 +2,9 @@ using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
 using Handspun.EndToEnd.Parts;
+using ZXing;
+using ZXing.Common;
+using ZXing.QrCode;
 using static Microsoft.Playwright.Assertions;
 
 namespace Handspun.EndToEnd;
@@ -42,6 +45,10 @@ public sealed class PlanTests(Browser browser) : IClassFixture<Browser>
         await screen.Page.WaitForURLAsync("**/bay");
         await workshop.TellGaugeAsync("turn");
         await workshop.UntilRecordsAsync(job, 1);
+
+        // The bay's screen says stop where the wheel was turned.
+        await Expect(screen.Place("bay-stop")).ToBeVisibleAsync(new() { Timeout = 20_000 });
+        await Expect(screen.Place("bay-tell")).ToContainTextAsync("crank specialist");
 
         // Everywhere the screen says stop, and what to tell the customer.
         await screen.Page.GotoAsync(new Uri(workshop.Pages, $"jobs/{job}").ToString());
@@ -132,6 +139,82 @@ public sealed class PlanTests(Browser browser) : IClassFixture<Browser>
         unmatched.Headers.Add("If-Match", "\"0\"");
         await ProblemAsync(await workshop.Http.SendAsync(unmatched), 412, "First wrote in this job meanwhile");
         Assert.Equal(1, (await workshop.GetAsync($"api/v1/jobs/{job}")).GetProperty("version").GetInt32());
+    }
+
+    [Fact]
+    public async Task Limit_IsSaidToBeUnconfirmed_UntilSomebodyTypesManualAndPage()
+    {
+        await using var workshop = new Workshop();
+        await workshop.StartGaugeAsync();
+        await workshop.StartStationAsync();
+        await workshop.UntilGaugeIsAsync("reading");
+        var job = await OpenAsync(workshop, "quick-runout");
+        await workshop.Http.PostAsJsonAsync($"api/v1/jobs/{job}/steps/machine-ready", new { act = "tick", by = "A. Nobody" });
+        await workshop.MeasureAsync(job);
+        await workshop.TellGaugeAsync("turn");
+        await workshop.UntilRecordsAsync(job, 1);
+
+        var screen = await browser.OpenAsync(workshop.Pages);
+        await Expect(screen.Place("job-line")).ToContainTextAsync("Within the limit, limit not confirmed");
+        await screen.Page.GotoAsync(new Uri(workshop.Pages, $"jobs/{job}/steps/pinion-runout").ToString());
+        await Expect(screen.Place("gate-open")).ToContainTextAsync("Nobody has confirmed the limit");
+        await screen.Place("to-limit").ClickAsync();
+
+        // A page is asked for; what was typed stays.
+        await screen.Page.FillAsync("#at_most", "0.005 in");
+        await screen.Page.GetByText("Parts in service").ClickAsync();
+        await screen.Page.FillAsync("#limit-source", "service manual");
+        await screen.Page.FillAsync("#limit-by", "A. Nobody");
+        await screen.Page.GetByText("I looked it up: confirm").ClickAsync();
+        await Expect(screen.Place("answer")).ToContainTextAsync("on which page");
+        await Expect(screen.Page.Locator("#limit-source")).ToHaveValueAsync("service manual");
+        await screen.Page.FillAsync("#limit-source", "service manual, page 3-21");
+        await screen.Page.GetByText("I looked it up: confirm").ClickAsync();
+
+        await Expect(screen.Place("gate-open")).Not.ToContainTextAsync("Nobody has confirmed");
+        await Expect(screen.Page.GetByText("Nobody has confirmed")).ToHaveCountAsync(0);
+        var limit = (await workshop.GetAsync($"api/v1/jobs/{job}")).GetProperty("points")[0].GetProperty("limit");
+        Assert.Equal(("A. Nobody", "service"), (limit.GetProperty("confirmed_by").GetString(), limit.GetProperty("age").GetString()));
+        await screen.Page.GotoAsync(workshop.Pages.ToString());
+        await Expect(screen.Place("job-line")).Not.ToContainTextAsync("not confirmed");
+    }
+
+    [Fact]
+    public async Task Labels_AreReadByAnotherDecoder_AndOpenTheirPart()
+    {
+        await using var workshop = new Workshop();
+        await workshop.StartStationAsync();
+        var job = await OpenAsync(workshop, "cam-job");
+        var screen = await browser.OpenAsync(new Uri(workshop.Pages, $"jobs/{job}/labels"));
+        await Expect(screen.Place("label")).ToHaveCountAsync(8);
+
+        var label = screen.Place("label").First;
+        var shot = await label.ScreenshotAsync();
+        var pixels = await screen.Page.EvaluateAsync<int[]>(
+            """
+            async data => {
+              const image = new Image();
+              image.src = 'data:image/png;base64,' + data;
+              await image.decode();
+              const canvas = Object.assign(document.createElement('canvas'), { width: image.width, height: image.height });
+              const context = canvas.getContext('2d');
+              context.drawImage(image, 0, 0);
+              const rgba = context.getImageData(0, 0, image.width, image.height).data;
+              return [image.width, image.height, ...Array.from({ length: rgba.length / 4 }, (_, i) => rgba[4 * i + 1])];
+            }
+            """,
+            Convert.ToBase64String(shot));
+        var grey = new RGBLuminanceSource([.. pixels.Skip(2).Select(value => (byte)value)], pixels[0], pixels[1], RGBLuminanceSource.BitmapFormat.Gray8);
+        var read = new QRCodeReader().decode(new BinaryBitmap(new HybridBinarizer(grey)))?.Text;
+
+        Assert.Equal(new Uri(workshop.Pages, $"jobs/{job}/parts/lifter-front-intake").ToString(), read);
+        await screen.Page.GotoAsync(read!);
+        await Expect(screen.Place("part-place")).ToHaveTextAsync("front intake");
+        await screen.Page.FillAsync("#faced", "oil hole to the front");
+        await screen.Page.FillAsync("#faced-by", "A. Nobody");
+        await screen.Page.GetByText("Note it", new() { Exact = true }).ClickAsync();
+        await Expect(screen.Place("part-faced")).ToHaveTextAsync("oil hole to the front");
+        Assert.Empty(screen.Troubles);
     }
 
     [Fact]

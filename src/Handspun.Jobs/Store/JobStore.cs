@@ -1,6 +1,5 @@
 using Handspun.Jobs.Bikes;
 using Handspun.Jobs.Cranks;
-using Handspun.Jobs.Limits;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Plans;
 using Handspun.Jobs.Points;
@@ -100,20 +99,6 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
                 ? record
                 : throw new JobNotFoundException($"Point '{point}' of job {job} has no record '{record}' with a result that could count.");
         }, cancellationToken);
-
-    /// <summary>Gives a point another limit. Records that are there keep the one that they were held against.</summary>
-    /// <exception cref="JobNotFoundException">There is no such job or point.</exception>
-    /// <exception cref="ArgumentException">The limit has no bound, or its lower bound is not below its upper.</exception>
-    /// <returns>The job as it is now.</returns>
-    public Task<Job> SetLimitAsync(string job, string point, Limit limit, CancellationToken cancellationToken)
-    {
-        if (limit is { LowerMillimetres: null, UpperMillimetres: null } || limit.LowerMillimetres >= limit.UpperMillimetres)
-        {
-            throw new ArgumentException("A limit has a lower bound, an upper bound, or both with the lower below the upper.", nameof(limit));
-        }
-
-        return ChangePointAsync(job, point, found => found.Limit = limit, cancellationToken);
-    }
 
     /// <summary>Says of a point what is to be known before it is measured.</summary>
     /// <exception cref="JobNotFoundException">There is no such job or point.</exception>

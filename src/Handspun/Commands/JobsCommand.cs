@@ -3,7 +3,6 @@ using System.Text.Json;
 using Handspun.Http.Plans;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Plans;
-using Handspun.Jobs.Standing;
 using Handspun.Jobs.Store;
 using Handspun.Station;
 using Handspun.Wire;
@@ -98,11 +97,7 @@ internal static class JobsCommand
             return;
         }
 
-        var standing = JobStanding.Of(job);
-        var far = job.ClosedAt is not null ? ", closed"
-            : standing.Stop is { } stop ? $", stopped at {stop.Step.Title}"
-            : standing.Steps.Count > 0 ? $", {standing.Steps.Count(step => step.IsThrough)} of {standing.Steps.Count} steps done"
-            : "";
+        var far = ViewsOfPlans.Summary(job) is { } summary ? $" ({summary})" : "";
         Console.WriteLine($"{job.Number}  {job.Bike.Title}: {job.Title}{far}");
     }
 }

@@ -45,5 +45,5 @@ internal static class RecordPictures
         capture.Task.Bike.Length > 0 ? $"{capture.Task.PointTitle}, {capture.Task.Bike}" : capture.Task.PointTitle;
 
     private static string SubtitleOf(FinishedCapture capture, CaptureRecord record) =>
-        string.Create(CultureInfo.InvariantCulture, $"Job {capture.Task.Job}, {record.At.ToLocalTime():d MMM yyyy, HH:mm}, gauge {record.Gauge.Name}");
+        string.Create(CultureInfo.InvariantCulture, $"Job {capture.Task.Job}, {record.At.ToLocalTime():d MMM yyyy, HH:mm}, gauge {record.Gauge.Name}{(record is { Verdict: not null, Limit.Confirmed: false } ? ", limit not confirmed" : "")}");
 }

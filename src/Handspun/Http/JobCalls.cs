@@ -2,8 +2,8 @@ using Handspun.Http.Plans;
 using Handspun.Bays;
 using Handspun.Broker;
 using Handspun.Fits;
-using Handspun.Jobs.Lengths;
-using Handspun.Jobs.Limits;
+using Handspun.Jobs.Book;
+using Handspun.Jobs.Book.Acts;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Plans;
 using Handspun.Jobs.Store;
@@ -49,12 +49,12 @@ internal static class JobCalls
     }
 
     private static async Task<JobMessage> SetLimitAsync(
-        string job, string point, LimitRequest request, JobStore store, BayDesk desk, FitDesk fits, StationOptions options, CancellationToken cancellation)
+        string job, string point, LimitRequest request, BookDesk book, BayDesk desk, FitDesk fits, TimeProvider time, JobStore store, StationOptions options, HttpContext http, CancellationToken cancellation)
     {
-        var changed = await store.SetLimitAsync(job, point, request.Read(), cancellation);
+        var changed = await book.WriteAsync(http, job, Subject.Limit(point), request.Signed, found => request.Read(found, point, time));
         await desk.RenewAsync(job, point, cancellation);
         await fits.RenewAsync(job, point, cancellation);
-        return JobMessage.Of(await store.FindAsync(job, cancellation) ?? changed, options.Unit);
+        return await store.FindAsync(job, cancellation) is { } now ? JobMessage.Of(now, options.Unit) : changed;
     }
 
     private static async Task<JobMessage> PickAsync(
@@ -68,25 +68,16 @@ internal static class JobCalls
 
     internal sealed record PickRequest(string Record);
 
-    /// <summary>A limit as it is typed: each bound with its unit.</summary>
-    internal sealed record LimitRequest(string? AtLeast, string? AtMost, string? Source, string? ConfirmedBy)
+    /// <summary>A limit as it is typed: each bound with its unit; <c>drive</c> is chain or gear, <c>age</c> new or service.</summary>
+    internal sealed record LimitRequest(string? AtLeast, string? AtMost, string? Source, string? ConfirmedBy, string? Drive = null, string? Age = null, string? By = null)
     {
-        public Limit Read()
+        /// <summary>The name in the job's book.</summary>
+        public string Signed => new[] { By, ConfirmedBy }.FirstOrDefault(name => !string.IsNullOrWhiteSpace(name)) ?? "A program, over HTTP";
+
+        public Deed Read(Job job, string point, TimeProvider time)
         {
-            var bounds = LimitBounds.Read(("at_least", AtLeast), ("at_most", AtMost));
-            if (bounds.Problem is { } problem)
-            {
-                throw new RequestSentenceException(problem);
-            }
-
-            if (bounds.IsEmpty)
-            {
-                throw new RequestSentenceException("A limit has at_least, at_most, or both. " + LengthText.HowToWrite);
-            }
-
-            return string.IsNullOrWhiteSpace(Source)
-                ? throw new RequestSentenceException("Say where the limit comes from: the manual and its page, or that it has no source.")
-                : bounds.ToLimit(Source.Trim(), string.IsNullOrWhiteSpace(ConfirmedBy) ? null : ConfirmedBy.Trim());
+            var typed = new TypedLimit(AtLeast, AtMost, Source, Drive, Age);
+            return string.IsNullOrWhiteSpace(ConfirmedBy) ? LimitActs.Set(job, point, typed) : LimitActs.Confirm(job, point, typed, ConfirmedBy, time.GetUtcNow());
         }
     }
 }

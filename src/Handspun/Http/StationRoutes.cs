@@ -10,6 +10,8 @@ internal static class StationRoutes
         routes.MapPages();
         routes.MapEntryPages();
         routes.MapBookPages();
+        routes.MapLabelPages();
+        routes.MapLimitPages();
         routes.MapDocuments();
         var calls = routes.MapGroup("/api/v1");
         calls.MapBay();
@@ -20,6 +22,7 @@ internal static class StationRoutes
         calls.MapEntries();
         calls.MapPlans();
         calls.MapBook();
+        calls.MapLabels();
         calls.MapRecords();
         calls.MapGauges();
     }

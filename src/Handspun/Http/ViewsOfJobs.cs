@@ -6,7 +6,6 @@ using Handspun.Jobs.Book.Acts;
 using Handspun.Jobs.Cautions;
 using Handspun.Jobs.Entries;
 using Handspun.Jobs.Lengths;
-using Handspun.Jobs.Limits;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
@@ -29,7 +28,9 @@ internal static class ViewsOfJobs
         job.Bike.Title,
         Odometer(job) ?? "",
         Day(job.OpenedAt),
-        [.. job.InOrder.Select(point => new PointState(point.Title, point.Counting is not null, VerdictOf(point.Counting?.Verdict)))]))]);
+        [.. job.InOrder.Where(point => job.Plan is null || point.Counting is not null).Select(State)],
+        ViewsOfPlans.Summary(job),
+        JobStanding.Of(job).Stop is not null))]);
 
     /// <summary>One job.</summary>
     /// <param name="job">The job.</param>
@@ -68,8 +69,8 @@ internal static class ViewsOfJobs
         How = PointCatalogue.Find(point.Code)?.How,
         Cautions = PointCatalogue.Find(point.Code)?.Cautions ?? [],
         Setup = SetupOf(point, shown.Unit),
-        Limit = point.Limit is { } limit ? new LimitView(LimitSentence.Bounds(limit, shown.Unit), limit.Source, limit.Confirmed, limit.ConfirmedBy) : null,
-        Records = [.. point.NewestFirst.Select(record => Record(record, point.Counting, shown.Unit))],
+        Limit = LimitPages.View(point.Limit, shown.Unit),
+        Records = [.. point.NewestFirst.Select(record => Record(record, point, shown.Unit))],
         GaugeInBay = shown.InBay.FirstOrDefault(task => task.Job == job.Number && task.Point == point.Code)?.Gauge.ToString(),
         ForBay = CaptureMethods.Find(point.Kind) is not null,
         TypeText = EntryReading.Ways(point.Code, point.Kind).Count == 0 ? null
@@ -78,6 +79,12 @@ internal static class ViewsOfJobs
         WaitsFor = PointHold.Of(job, point),
     };
 
+    private static PointState State(JobPoint point)
+    {
+        var verdict = StandingVerdict.Of(point);
+        return new(point.Title, verdict.Record is not null, VerdictOf(verdict.Verdict), verdict.OnUnconfirmedLimit);
+    }
+
     private static SetupView? SetupOf(JobPoint point, LengthUnit unit) => SetupSheets.Find(point.Kind) is not { } sheet ? null : new(
         sheet.Title,
         sheet.Tell(point.Setup, unit),
@@ -85,8 +92,9 @@ internal static class ViewsOfJobs
         [.. sheet.Fields(point.Setup, unit).Select(field => new SetupFieldView(
             field.Name, field.Label, field.Value, field.Hint, field.Choices?.Select(choice => new Choice(choice.Code, choice.Words)).ToList()))]);
 
-    private static RecordView Record(CaptureRecord record, CaptureRecord? counting, LengthUnit unit)
+    private static RecordView Record(CaptureRecord record, JobPoint point, LengthUnit unit)
     {
+        var counting = point.Counting;
         var figures = record.Figures;
         var (result, uncertainty) = (figures.Value, figures.ValueU95);
         return new RecordView
@@ -98,7 +106,7 @@ internal static class ViewsOfJobs
             Uncertainty = uncertainty is { } doubt ? LengthText.Uncertainty(doubt, unit) : null,
             Verdict = VerdictOf(record.Verdict),
             Sentence = RecordSentence.Of(record, unit),
-            Warnings = [.. record.Warnings.Select(warning => warning.Sentence)],
+            Warnings = LimitSince.Warnings(record, point.Limit, unit),
             Facts = [.. figures.ToShow(unit).Select(figure => new Fact(figure.Label, figure.Text)), new Fact("Gauge", record.Gauge.Name)],
             HasPicture = record.HasFiles,
             Counts = counting?.Id == record.Id,

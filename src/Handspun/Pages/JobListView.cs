@@ -11,12 +11,15 @@ public sealed record JobListView(IReadOnlyList<JobListItem> Jobs);
 /// <param name="Bike">Year, make and model in one line.</param>
 /// <param name="Odometer">What it showed, such as <c>23 410</c>.</param>
 /// <param name="Opened">When it was opened, such as <c>25 Nov 2026</c>.</param>
-/// <param name="Points">The points of its plan, in order.</param>
+/// <param name="Points">Those of its points that are to be shown, in order: all, or for a job with a plan those that were measured.</param>
+/// <param name="Plan">How far its plan is, or that it is closed; null where there is nothing to say.</param>
+/// <param name="IsStopped">Whether a gate stops it.</param>
 public sealed record JobListItem(
-    string Id, string Number, string Title, string Bike, string Odometer, string Opened, IReadOnlyList<PointState> Points);
+    string Id, string Number, string Title, string Bike, string Odometer, string Opened, IReadOnlyList<PointState> Points, string? Plan, bool IsStopped);
 
 /// <summary>Where one point of a job stands.</summary>
 /// <param name="Title">The point's name.</param>
 /// <param name="Measured">Whether a record counts for it.</param>
-/// <param name="Verdict">The verdict of the record that counts.</param>
-public sealed record PointState(string Title, bool Measured, VerdictView Verdict);
+/// <param name="Verdict">The verdict of the record that counts, against the limit of today.</param>
+/// <param name="OnUnconfirmedLimit">Whether nobody has confirmed that limit.</param>
+public sealed record PointState(string Title, bool Measured, VerdictView Verdict, bool OnUnconfirmedLimit);

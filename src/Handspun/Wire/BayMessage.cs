@@ -1,6 +1,8 @@
 using Handspun.Capture.Bays;
 using Handspun.Capture.Methods;
 using Handspun.Jobs.Lengths;
+using Handspun.Jobs.Orders;
+using Handspun.Jobs.Plans;
 
 namespace Handspun.Wire;
 
@@ -40,6 +42,9 @@ internal sealed record BayMessage
     /// <summary>What to heed at this point beyond what is heeded in every job.</summary>
     public IReadOnlyList<string> Heed { get; init; } = [];
 
+    /// <summary>What is said where the point is a gate of the job's plan; null where it is none.</summary>
+    public BayGateMessage? Gate { get; init; }
+
     public LimitMessage? Limit { get; init; }
 
     public ProgressMessage? Progress { get; init; }
@@ -74,3 +79,11 @@ internal sealed record WordsMessage(string Waiting, string Running, string Again
 
 /// <summary>Readings for a screen that was not there when they came.</summary>
 internal sealed record TraceMessage(IReadOnlyList<double> T, IReadOnlyList<double> Mm);
+
+/// <summary>What the screen says at a gate: what to tell the customer by the verdict, and the page where somebody decides.</summary>
+internal sealed record BayGateMessage(string Address, string IfOver, string IfUndecided)
+{
+    public static BayGateMessage? Of(Job job, string point) => job.Plan?.Steps.FirstOrDefault(step => step.Gate && step.Point == point) is { } gate
+        ? new($"/jobs/{job.Number}/steps/{gate.Code}", gate.IfOver ?? GateWords.Over, gate.IfUndecided ?? GateWords.Undecided)
+        : null;
+}

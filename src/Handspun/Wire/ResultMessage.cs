@@ -9,11 +9,11 @@ using Handspun.Metrology.Decision;
 namespace Handspun.Wire;
 
 /// <summary>A limit.</summary>
-internal sealed record LimitMessage(double? LowerMm, double? UpperMm, string Source, bool Confirmed, string? ConfirmedBy)
+internal sealed record LimitMessage(double? LowerMm, double? UpperMm, string Source, bool Confirmed, string? ConfirmedBy, DateTimeOffset? ConfirmedAt, string? Drive, string? Age)
 {
     public static LimitMessage? Of(Limit? limit) => limit is null
         ? null
-        : new(limit.LowerMillimetres, limit.UpperMillimetres, limit.Source, limit.Confirmed, limit.ConfirmedBy);
+        : new(limit.LowerMillimetres, limit.UpperMillimetres, limit.Source, limit.Confirmed, limit.ConfirmedBy, limit.ConfirmedAt, LimitCondition.Of(limit.Drive), LimitCondition.Of(limit.Age));
 }
 
 /// <summary>A record's result.</summary>

@@ -115,7 +115,7 @@ public sealed class JobBookTests : IAsyncLifetime
     public async Task Limit_ThatIsSet_IsThePointsFromThenOn()
     {
         var limit = new Limit { UpperMillimetres = 0.1016, Source = "invented manual, page 7", ConfirmedBy = "A. Nobody", ConfirmedAt = _bench.Time.GetUtcNow(), Drive = CamDrive.Gear, Age = LimitAge.Service };
-        await _bench.Book.WriteAsync(_job, Subject.Limit("pinion-runout"), Nobody, job => JobActs.SetLimit(job, "pinion-runout", limit, "at most 0.004 in"), CancellationToken.None);
+        await _bench.Book.WriteAsync(_job, Subject.Limit("pinion-runout"), Nobody, job => LimitActs.Confirm(job, "pinion-runout", new("", "0.004 in", "invented manual, page 7", "gear", "service"), "A. Nobody", _bench.Time.GetUtcNow()), CancellationToken.None);
         await _bench.ReopenAsync();
 
         var job = await _bench.FindAsync(_job);

@@ -1,3 +1,5 @@
+using Handspun.Jobs.Book;
+using Handspun.Jobs.Book.Acts;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Records;
@@ -139,11 +141,10 @@ public sealed class RecordFilingTests : IAsyncLifetime
         const string NoJob = "There is no job '2026-0099': open it first, or pick one from the list of jobs.";
         await RefusedAsync(NoJob, store => store.AttachAsync("2026-0099", Point, SampleRecords.Complete("c1"), CancellationToken.None));
         await RefusedAsync(NoJob, store => store.PickAsync("2026-0099", Point, "c1", CancellationToken.None));
-        await RefusedAsync(NoJob, store => store.SetLimitAsync("2026-0099", Point, SampleRecords.Limit, CancellationToken.None));
         await RefusedAsync(NoJob, store => store.CautionsReadAsync("2026-0099", CancellationToken.None));
         var noPoint = $"Job {_job} has no point 'end-play': the job's page lists its points.";
         await RefusedAsync(noPoint, store => store.AttachAsync(_job, "end-play", SampleRecords.Complete("c1"), CancellationToken.None));
-        await RefusedAsync(noPoint, store => store.SetLimitAsync(_job, "end-play", SampleRecords.Limit, CancellationToken.None));
+        await RefusedAsync(noPoint, _ => SetLimitAsync("end-play", new("", "0.1 mm", "invented")));
         Assert.Null(await _bench.Store.FindRecordAsync("c1", CancellationToken.None));
     }
 
@@ -151,22 +152,21 @@ public sealed class RecordFilingTests : IAsyncLifetime
     public async Task Limit_ThatIsSet_IsThePoints_AndRecordsKeepTheirs()
     {
         await AttachAsync(SampleRecords.Complete("c1"));
-        var limit = new Limit { LowerMillimetres = 0.01, UpperMillimetres = 0.1, Source = "invented manual, page 13", ConfirmedBy = "B. Nobody" };
-        await _bench.Store.SetLimitAsync(_job, Point, limit, CancellationToken.None);
+        await SetLimitAsync(Point, new("0.01 mm", "0.1 mm", "invented manual, page 13"));
         await _bench.ReopenAsync();
 
-        Assert.Equal(limit, (await _bench.PointAsync(_job)).Limit);
+        Assert.Equal(new Limit { LowerMillimetres = 0.01, UpperMillimetres = 0.1, Source = "invented manual, page 13" }, (await _bench.PointAsync(_job)).Limit);
         Assert.Equal(SampleRecords.Limit, (await CountingAsync())?.Limit);
-        await _bench.Store.SetLimitAsync(_job, Point, limit with { LowerMillimetres = null, ConfirmedBy = null }, CancellationToken.None);
-        Assert.Equal(limit with { LowerMillimetres = null, ConfirmedBy = null }, (await _bench.PointAsync(_job)).Limit);
     }
 
     // A limit that decides nothing would let every later capture at the point fail.
-    [Fact]
-    public async Task Limit_ThatCanDecideNothing_IsNotSet()
+    [Theory]
+    [InlineData("", "")]
+    [InlineData("2 mm", "1 mm")]
+    [InlineData("", "1")]
+    public async Task Limit_ThatCanDecideNothing_IsNotSet(string lower, string upper)
     {
-        await Assert.ThrowsAsync<ArgumentException>(() => _bench.Store.SetLimitAsync(_job, Point, new Limit { Source = "none" }, CancellationToken.None));
-        await Assert.ThrowsAsync<ArgumentException>(() => _bench.Store.SetLimitAsync(_job, Point, new Limit { LowerMillimetres = 2, UpperMillimetres = 1, Source = "swapped" }, CancellationToken.None));
+        await Assert.ThrowsAsync<BookRefusalException>(() => SetLimitAsync(Point, new(lower, upper, "invented")));
 
         Assert.Equal(0.127, (await _bench.PointAsync(_job)).Limit!.UpperMillimetres!.Value, 1e-12);
     }
@@ -187,4 +187,7 @@ public sealed class RecordFilingTests : IAsyncLifetime
     private Task<Job> PickAsync(string record) => _bench.Store.PickAsync(_job, Point, record, CancellationToken.None);
 
     private async Task<CaptureRecord?> CountingAsync() => (await _bench.PointAsync(_job)).Counting;
+
+    private Task SetLimitAsync(string point, TypedLimit typed) =>
+        _bench.Book.WriteAsync(_job, Subject.Limit(point), new Signature("B. Nobody"), job => LimitActs.Set(job, point, typed), CancellationToken.None);
 }

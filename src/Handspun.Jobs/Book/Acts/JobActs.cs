@@ -1,11 +1,9 @@
-using Handspun.Jobs.Limits;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Standing;
-using Handspun.Jobs.Store;
 
 namespace Handspun.Jobs.Book.Acts;
 
-/// <summary>What can be written about a job as a whole, and about the limits of its points.</summary>
+/// <summary>What can be written about a job as a whole.</summary>
 public static class JobActs
 {
     /// <summary>Closes a job. Where something is left, somebody says why.</summary>
@@ -31,16 +29,6 @@ public static class JobActs
     public static Deed Reopen(Job job, string? why) => job.ClosedAt is null
         ? throw new HeldBackException($"Job {job.Number} is not closed.")
         : new JobReopened(Typed.Needed("why", why, "Say why it is taken up again."));
-
-    /// <summary>Sets or confirms the limit of a point.</summary>
-    /// <param name="job">The job.</param>
-    /// <param name="point">The point's name in data.</param>
-    /// <param name="limit">The limit from now on; it has a bound, and its lower lies below its upper.</param>
-    /// <param name="typed">The bounds as they were typed.</param>
-    /// <exception cref="JobNotFoundException">There is no such point.</exception>
-    public static Deed SetLimit(Job job, string point, Limit limit, string typed) => job.Points.Exists(p => p.Code == point)
-        ? new LimitSet(limit, typed)
-        : throw JobNotFoundException.Point(job.Number, point);
 
     /// <summary>What is not through in a job: code and title; for a job without a plan, its points that were not measured.</summary>
     public static IReadOnlyList<(string Code, string Title)> Left(Job job) => job.Plan is not null

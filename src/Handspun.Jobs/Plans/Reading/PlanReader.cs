@@ -58,7 +58,7 @@ public static class PlanReader
             Point = point,
             Title = known is not null ? table.Text("title") ?? known.Title : table.Needed("title", "say in a few words what is done"),
             How = table.Text("how") ?? known?.How,
-            Cautions = [.. table.Texts("cautions"), .. known?.Cautions ?? []],
+            Cautions = table.Texts("cautions"),
             After = table.Texts("after"),
             Gate = table.Switch("gate"),
             IfOver = table.Text("if_over"),

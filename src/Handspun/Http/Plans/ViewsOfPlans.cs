@@ -42,6 +42,17 @@ internal static class ViewsOfPlans
             standing.Stop is { } stop ? Gate(job, stop, unit) : null);
     }
 
+    /// <summary>How far the plan of a job is, or that it is closed, in a line; null where there is nothing to say.</summary>
+    public static string? Summary(Job job)
+    {
+        var standing = JobStanding.Of(job);
+        var title = job.Plan?.Title;
+        return job.ClosedAt is { } at ? $"Closed {At(at)}"
+            : standing.Stop is { } stop ? $"{title}: stopped at {stop.Step.Title}"
+            : title is not null ? $"{title}: {standing.Steps.Count(step => step.IsThrough)} of {standing.Steps.Count} steps done"
+            : null;
+    }
+
     /// <summary>One step in the list.</summary>
     public static StepLine Line(Job job, StepStanding step, LengthUnit unit) => new(
         AddressOf(job, step.Step.Code),

@@ -5,7 +5,7 @@ import { dialOf, type Dial } from './dial';
 import { gaugeWords, type GaugeWords } from './gauge-words';
 import { digits, roundedUp, uncertainty } from './units';
 import { verdictOf, type Verdict } from './verdict';
-import type { Bay, GaugeState, Progress, Unit, Words } from './wire';
+import type { Bay, GaugeState, Progress, Result, Unit, Words } from './wire';
 
 export interface BayView {
   readonly stage: Stage;
@@ -38,6 +38,8 @@ export interface BayView {
   readonly dial: Dial | null;
   readonly warnings: readonly string[];
   readonly limit: string;
+  /** At a gate that stops the job: what to tell the customer, and where somebody decides; null elsewhere. */
+  readonly stop: { readonly tell: string; readonly address: string } | null;
   /** The point's gauge; null when the bay is idle. */
   readonly gauge: GaugeWords | null;
   /** All gauges in words, while the bay is idle. */
@@ -99,12 +101,20 @@ export function viewOf(state: BayState): BayView {
     verdict: result ? verdictOf(result) : null,
     warnings: (result ?? (stage === 'running' ? progress : null))?.warnings.map((warning) => warning.sentence) ?? [],
     limit: onPoint ? limitWords(state, unit) : '',
+    stop: stopOf(bay, result),
     gauge: onPoint ? gauge : null,
     gauges: stage === 'idle' ? [...state.gauges.values()].map(inOneLine) : [],
     places: placesOf(bay),
     cautions: stage === 'cautions' ? (bay?.cautions ?? []) : [],
     recordedAt: result?.at ?? '',
   };
+}
+
+function stopOf(bay: Bay | null, result: Result | null): BayView['stop'] {
+  const gate = bay?.gate;
+  if (!gate || result === null) return null;
+  const tell = result.verdict === 'over' ? gate.if_over : result.verdict === 'undecided' ? gate.if_undecided : null;
+  return tell === null ? null : { tell, address: gate.address };
 }
 
 function placesOf(bay: Bay | null): BayView['places'] {

@@ -90,6 +90,7 @@ function show(): void {
   put('bay-speed', view.speed);
   put('bay-sampling', view.sampling);
   put('bay-sentence', view.sentence);
+  showStop(view);
   put('bay-setup', view.setup);
   list('bay-heed', view.heed);
   set(screen, 'marks', view.takesMarks ? 'yes' : 'no');
@@ -138,6 +139,12 @@ function showPlaces({ places }: BayView): void {
     if (here) link.setAttribute('aria-current', 'page');
     return link;
   }));
+}
+
+function showStop({ stop }: BayView): void {
+  part('bay-stop').hidden = stop === null;
+  put('bay-tell', stop?.tell ?? '');
+  if (stop) part('bay-decide').setAttribute('href', stop.address);
 }
 
 function showGauge({ gauge, stage }: BayView): void {

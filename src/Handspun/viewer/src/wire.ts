@@ -137,6 +137,13 @@ export interface Place {
   readonly point_title: string;
 }
 
+/** What is said at a point that the rest of the job waits for. */
+export interface Gate {
+  readonly address: string;
+  readonly if_over: string;
+  readonly if_undecided: string;
+}
+
 /** The whole of what the bay shows of one point at one moment. */
 export interface Bay {
   readonly phase: 'idle' | 'waiting' | 'running';
@@ -150,6 +157,8 @@ export interface Bay {
   readonly capture: string | null;
   readonly wanted: number | null;
   readonly kind: string | null;
+  /** Null where the point is no gate. */
+  readonly gate?: Gate | null;
   /** What is said of this kind of measurement. */
   readonly words: Words | null;
   /** Whether a mark of the mechanic says anything here. */

@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { apply, nothingKnown, type Message } from '../src/bay-state';
 import { agoWords, contactWords, viewOf } from '../src/bay-view';
+import { problemOf } from '../src/photo-size';
 import { bay, gauge, result, turning } from './sample';
 
 const view = (...messages: Message[]) => viewOf(messages.reduce(apply, nothingKnown));
@@ -23,6 +24,23 @@ test('a waiting bay says what is measured and what it waits for', () => {
   assert.equal(shown.value, '');
   assert.equal(shown.counted, '0 of 3 turns');
   assert.equal(shown.limit, 'Limit: at most 0.0050 in, not confirmed');
+});
+
+test('a gate stops the job where the verdict is not within, and says what to tell the customer', () => {
+  const gate = { address: '/jobs/1042/steps/pinion-runout', if_over: 'It is outside the limit.', if_undecided: 'We cannot say yes or no.' };
+  const stop = (verdict: 'within' | 'over' | 'undecided' | null) => view({ kind: 'snapshot', bay: { ...bay, gate, result: { ...result, verdict } } }).stop;
+  assert.equal(stop('within'), null);
+  assert.equal(stop(null), null);
+  assert.deepEqual(stop('over'), { tell: gate.if_over, address: gate.address });
+  assert.deepEqual(stop('undecided'), { tell: gate.if_undecided, address: gate.address });
+  assert.equal(view({ kind: 'snapshot', bay: { ...bay, result: { ...result, verdict: 'over' } } }).stop, null);
+});
+
+test('photos that are too large are told before they are sent', () => {
+  const mega = 1024 * 1024;
+  assert.equal(problemOf([{ name: 'a.jpg', size: 25 * mega }], 25 * mega, 75 * mega), '');
+  assert.match(problemOf([{ name: 'a.jpg', size: 200 * mega }], 25 * mega, 75 * mega), /a\.jpg has 200 MB, and 25 MB are the most/);
+  assert.match(problemOf(Array.from({ length: 4 }, (_, i) => ({ name: `${i}.jpg`, size: 20 * mega })), 25 * mega, 75 * mega), /Together they have 80 MB/);
 });
 
 test('a turning bay shows the runout so far, the turns and the speed', () => {

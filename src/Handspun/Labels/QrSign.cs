@@ -1,0 +1,39 @@
+using System.Globalization;
+using System.Text;
+using QRCoder;
+
+namespace Handspun.Labels;
+
+/// <summary>A QR code (ISO/IEC 18004) as a drawing that prints sharp at any size.</summary>
+internal static class QrSign
+{
+
+    /// <summary>The code of a text, with the quiet zone around it and as much room for grease as 25 % of its words.</summary>
+    /// <returns>The drawing's side in modules, and the path of its dark ones.</returns>
+    public static (int Side, string Path) Of(string text)
+    {
+        using var generator = new QRCodeGenerator();
+        using var code = generator.CreateQrCode(text, QRCodeGenerator.ECCLevel.Q);
+        var modules = code.ModuleMatrix;   // with the quiet zone of four modules that ISO/IEC 18004, 9.1 asks for
+        var path = new StringBuilder();
+        for (var row = 0; row < modules.Count; row++)
+        {
+            for (var column = 0; column < modules[row].Count; column++)
+            {
+                if (modules[row][column])
+                {
+                    path.Append(CultureInfo.InvariantCulture, $"M{column} {row}h1v1h-1z");
+                }
+            }
+        }
+
+        return (modules.Count, path.ToString());
+    }
+
+    /// <summary>The same as a file.</summary>
+    public static string Svg(string text)
+    {
+        var (side, path) = Of(text);
+        return string.Create(CultureInfo.InvariantCulture, $"""<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {side} {side}" shape-rendering="crispEdges"><path fill="#fff" d="M0 0h{side}v{side}H0z"/><path d="{path}"/></svg>""");
+    }
+}
