@@ -58,7 +58,7 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
     {
         for (var i = 0; i < seconds.Length; i++)
         {
-            Add(seconds[i] - From.TotalSeconds, millimetres[i]);
+            Add((TimeSpan.FromTicks((long)Math.Round(seconds[i] * TimeSpan.TicksPerSecond)) - From).TotalSeconds, millimetres[i]);   // to the last bit as a replay has it
         }
 
         if (seconds.Length > 0)

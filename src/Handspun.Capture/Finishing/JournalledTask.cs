@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Handspun.Capture.Bays;
 using Handspun.Capture.Methods;
+using Handspun.Gauges.Journal;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
@@ -30,7 +31,7 @@ public sealed record JournalledTask
         new JournalledTask { Kind = PointKindCodes.Of(task.Kind), Wanted = task.Wanted, Setup = task.Setup, Limit = task.Limit }, FiguresJson.Options);
 
     /// <summary>Reads what a journal keeps; null where it keeps nothing.</summary>
-    /// <exception cref="FormatException">It was written by a later version, or by somebody else.</exception>
+    /// <exception cref="JournalException">It was written by a later version, or by somebody else.</exception>
     public static JournalledTask? Read(string? text)
     {
         try
@@ -39,7 +40,7 @@ public sealed record JournalledTask
         }
         catch (Exception e) when (e is JsonException or NotSupportedException)
         {
-            throw new FormatException("The journal's 'task' is not one that this version reads: replay it with the version that wrote it.", e);
+            throw new JournalException("The journal's 'task' is not one that this version reads: replay it with the version that wrote it.", e);
         }
     }
 }

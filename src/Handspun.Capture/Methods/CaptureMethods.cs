@@ -1,3 +1,4 @@
+using Handspun.Capture.Methods.Bore;
 using Handspun.Capture.Methods.EndPlay;
 using Handspun.Capture.Methods.Runout;
 using Handspun.Jobs.Points;
@@ -8,7 +9,7 @@ namespace Handspun.Capture.Methods;
 public static class CaptureMethods
 {
     /// <summary>All methods, one a kind.</summary>
-    public static IReadOnlyList<ICaptureMethod> All { get; } = [new RunoutCapture(), new EndPlayCapture()];
+    public static IReadOnlyList<ICaptureMethod> All { get; } = [new RunoutCapture(), new EndPlayCapture(), new BoreCapture()];
 
     /// <summary>The method for a kind of point; null where its points are typed.</summary>
     public static ICaptureMethod? Find(PointKind kind) => All.FirstOrDefault(method => method.Kind == kind);

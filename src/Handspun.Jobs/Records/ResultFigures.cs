@@ -14,6 +14,7 @@ namespace Handspun.Jobs.Records;
 [JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
 [JsonDerivedType(typeof(RunoutFigures), "runout")]
 [JsonDerivedType(typeof(EndPlayFigures), "end-play")]
+[JsonDerivedType(typeof(BoreFigures), "bore")]
 [JsonDerivedType(typeof(HandFigures), "by-hand")]
 [JsonDerivedType(typeof(SizeFigures), "outside-size")]
 [JsonDerivedType(typeof(ClearanceFigures), "clearance")]

@@ -38,7 +38,7 @@ public static class BoreMethod
         }
 
         var found = Found(seconds.ToArray(), values, gauge.Resolution.Millimetres);
-        bare = bare with { Knocks = found.Knocks };
+        bare = bare with { Knocks = found.Knocks, Turnings = found.Rocks?.Bottoms.Count ?? 0 };
         return BoreWords.Lacking(found, values) is { } lacking
             ? bare with { Missing = lacking }
             : Measured(bare, found, sense, gauge, settings);
@@ -47,12 +47,8 @@ public static class BoreMethod
     // Before it was in the bore the gauge may have shown anything; then the stretch that keeps to one side holds the rocks.
     private static PassSearch Found(double[] seconds, double[] values, double resolution)
     {
+        // Beside the way into the bore the rocks are small, and all but the largest would go unseen in the whole.
         var whole = PassSearch.Of(seconds, values, resolution, first: 0);
-        if (whole.Passes.Count > 1)
-        {
-            return whole;
-        }
-
         var (from, to) = TwoLevels.Find(seconds, values).LongestVisit(seconds, values);
         if (to - from < CaptureCheck.FewestReadings || to - from == seconds.Length)
         {
@@ -60,7 +56,7 @@ public static class BoreMethod
         }
 
         var part = PassSearch.Of(seconds[from..to], values[from..to], resolution, from);
-        return BoreWords.Lacking(part, values) is null ? part : whole;
+        return part.Passes.Count > whole.Passes.Count && BoreWords.Lacking(part, values) is null ? part : whole;
     }
 
     private static BoreResult Measured(BoreResult bare, PassSearch found, int sense, GaugeTraits gauge, BoreSettings settings)

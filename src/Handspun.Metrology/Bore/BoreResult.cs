@@ -36,6 +36,9 @@ public sealed record BoreResult
     /// <summary>Passes through the turning point that count.</summary>
     public int Passes => ByPass.Count;
 
+    /// <summary>How often the reading turned at its lowest, passes that do not count included.</summary>
+    public int Turnings { get; init; }
+
     /// <summary>Passes that were wanted.</summary>
     public int PassesWanted { get; init; }
 

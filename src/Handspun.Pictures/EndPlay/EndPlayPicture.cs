@@ -1,6 +1,7 @@
 using Handspun.Metrology.EndPlay;
 using Handspun.Pictures.Lettering;
 using Handspun.Pictures.Page;
+using Handspun.Pictures.Readings;
 
 namespace Handspun.Pictures.EndPlay;
 
@@ -32,7 +33,7 @@ public static class EndPlayPicture
             {
                 var middle = 108 + (foot - 108) * 0.55f;
                 HoldsPanel.Draw(canvas, page, new(Margin + 68, 108, right - 60, middle - 48), content);
-                CyclesPanel.Draw(canvas, page, new(Margin + 68, middle + 36, right - Dimension.Room, foot - 58), content);
+                RepeatsPanel.Draw(canvas, page, new(Margin + 68, middle + 36, right - Dimension.Room, foot - 58), EndPlayWording.Cycles(content));
             }
             else
             {

@@ -18,6 +18,10 @@ internal static class EndPlayWording
         content.Verdict,
         content.Unit);
 
+    /// <summary>The cycles by themselves, of a measured end play.</summary>
+    public static RepeatsContent Cycles(EndPlayPictureContent content) => new(
+        "Every cycle by itself", "cycle", "End play", content.Result.ByCycleMillimetres, content.Result.EndPlay!.Value, content.Result.EndPlayU95, content.Limit, content.Unit, FromZero: true);
+
     /// <summary>What the result rests on, what was left out, and what makes it less sure.</summary>
     public static IEnumerable<string> Notes(EndPlayPictureContent content)
     {

@@ -1,3 +1,4 @@
+using Handspun.Capture.Methods.Bore;
 using Handspun.Jobs.Limits;
 using Handspun.Metrology.Bore;
 
@@ -8,8 +9,7 @@ internal static class BoreAnalysis
 {
     public static AnalysisAnswer Of(string file, CaptureFile read, Limit? limit)
     {
-        var result = BoreMethod.Measure(
-            read.Capture.Seconds.Span, read.Capture.Millimetres.Span, read.Gauge, new BoreSettings { Setting = read.Setting });
+        var result = ((BoreFinding)read.Finding()).Result;
         return new AnalysisAnswer
         {
             File = file,

@@ -1,7 +1,6 @@
 using Handspun.Capture.Methods;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Points;
-using Handspun.Metrology.Bore;
 using Handspun.Metrology.Lift;
 using Handspun.Metrology.Runout;
 
@@ -24,9 +23,6 @@ internal sealed record CaptureFile(string? Point, RotationCapture Capture, Gauge
 
     /// <summary>What the result was held against; null where the file does not say.</summary>
     public Limit? Limit { get; init; }
-
-    /// <summary>What a bore gauge was set to; null where the file does not say.</summary>
-    public BoreSetting? Setting { get; init; }
 
     /// <summary>What is asked of a lift curve.</summary>
     public LiftSettings Lift { get; init; } = new();

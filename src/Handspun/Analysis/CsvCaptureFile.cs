@@ -172,7 +172,7 @@ internal static class CsvCaptureFile
                 },
                 preamble.Gauge)
             {
-                Setting = preamble.Setting,
+                Setup = preamble.Setup,
                 Lift = preamble.Lift,
             };
     }

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Handspun.Metrology.Bore;
+using Handspun.Jobs.Points;
 using Handspun.Metrology.Lift;
 using Handspun.Metrology.Quantities;
 using Handspun.Metrology.Runout;
@@ -9,7 +9,7 @@ namespace Handspun.Analysis;
 /// <summary>The comment lines at the head of a CSV capture: <c># key = value</c>.</summary>
 internal sealed class CsvPreamble
 {
-    private static readonly string[] Keys = ["point", "unit", "resolution_mm", "error_limit_mm", "index_turns", "setting_mm", "setting_u95_mm", "lever_deg", "angle_of", "checking_lift_mm"];
+    private static readonly string[] Keys = ["point", "unit", "resolution_mm", "error_limit_mm", "index_turns", "setting_mm", "setting_u95_mm", "setting_shown_mm", "larger_reads", "lever_deg", "angle_of", "checking_lift_mm"];
 
     private readonly HashSet<string> _seen = [];
 
@@ -40,10 +40,20 @@ internal sealed class CsvPreamble
     /// <summary>Expanded uncertainty of that size (k = 2), in millimetres; 0 where it is not named.</summary>
     public double SettingU95Millimetres { get; private set; }
 
-    /// <summary>What a bore gauge was set to; null where it is not named.</summary>
-    public BoreSetting? Setting => SettingMillimetres is { } size
-        ? new(Length.FromMillimetres(size), Length.FromMillimetres(SettingU95Millimetres), Length.Zero, Length.Zero)
-        : null;
+    /// <summary>What a bore gauge showed there, in millimetres; 0 where it is not named, as it was zeroed.</summary>
+    public double SettingShownMillimetres { get; private set; }
+
+    /// <summary>Whether the reading of a bore gauge falls when it spans more.</summary>
+    public bool LargerReadsLower { get; private set; }
+
+    /// <summary>What is said of a bore gauge; null where nothing is named.</summary>
+    public PointSetup? Setup => SettingMillimetres is null && !LargerReadsLower ? null : new BoreSetup
+    {
+        SettingMillimetres = SettingMillimetres,
+        SettingU95Millimetres = SettingMillimetres is null ? null : SettingU95Millimetres,
+        ShownMillimetres = SettingShownMillimetres,
+        LargerReadsLower = LargerReadsLower,
+    };
 
     /// <summary>The gauge, as far as it is described.</summary>
     public GaugeTraits Gauge
@@ -107,6 +117,17 @@ internal sealed class CsvPreamble
                 break;
             case "setting_u95_mm":
                 SettingU95Millimetres = Number(key, value, number, least: 0);
+                break;
+            case "setting_shown_mm":
+                SettingShownMillimetres = Number(key, value, number, least: double.MinValue);
+                break;
+            case "larger_reads":
+                LargerReadsLower = value switch
+                {
+                    "higher" => false,
+                    "lower" => true,
+                    _ => throw CaptureFileException.AtLine(number, $"a larger bore reads higher or lower, not '{value}'."),
+                };
                 break;
             case "angle_of":
                 Lift = Lift with

@@ -47,7 +47,7 @@ internal static class JournalCaptureFile
                 Limit = task?.Limit,
             };
         }
-        catch (Exception e) when (e is JournalException or ProfileException or FormatException)
+        catch (Exception e) when (e is JournalException or ProfileException)
         {
             throw new CaptureFileException(e.Message);
         }

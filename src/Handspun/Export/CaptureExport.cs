@@ -1,6 +1,10 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
 using Handspun.Capture.Finishing;
 using Handspun.Gauges.Journal;
 using Handspun.Gauges.Profiles;
+using Handspun.Jobs.Points;
+using Handspun.Wire;
 
 namespace Handspun.Export;
 
@@ -22,6 +26,14 @@ internal sealed record CaptureExport
     public string? Job { get; init; }
 
     public string? Point { get; init; }
+
+    /// <summary>What was said of the point when the capture began, as keys of its kind; null where nothing was.</summary>
+    [JsonPropertyName("setup")]
+    public Dictionary<string, JsonElement>? SetupKeys => SetupMessage.KeysOf(Setup);
+
+    /// <summary>The same as it is used.</summary>
+    [JsonIgnore]
+    public PointSetup? Setup { get; init; }
 
     /// <summary>Why the capture ended; null where the journal does not say.</summary>
     public string? Ended { get; init; }
@@ -64,6 +76,7 @@ internal sealed record CaptureExport
             Capture = replay.Header.Capture,
             Job = replay.Header.Job,
             Point = replay.Header.Point,
+            Setup = JournalledTask.Read(replay.Header.Task)?.Setup,
             Ended = replay.Ended,
             Unreadable = replay.Unreadable,
             Torn = replay.Torn,

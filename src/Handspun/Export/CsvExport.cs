@@ -1,4 +1,5 @@
 using System.Globalization;
+using Handspun.Jobs.Points;
 
 namespace Handspun.Export;
 
@@ -19,6 +20,11 @@ internal static class CsvExport
         Key(into, "resolution_mm", capture.ResolutionMm);
         Key(into, "error_limit_mm", capture.ErrorLimitMm);
         Key(into, "index_turns", capture.IndexTurns);
+        if (capture.Setup is BoreSetup bore)
+        {
+            Setting(into, bore);
+        }
+
         into.WriteLine("time_s,channel,value");
         foreach (var (time, channel, value) in Rows(capture))
         {
@@ -27,6 +33,18 @@ internal static class CsvExport
     }
 
     private static void Key(TextWriter into, string key, double value) => into.WriteLine(string.Create(CultureInfo.InvariantCulture, $"# {key} = {value}"));
+
+    private static void Setting(TextWriter into, BoreSetup bore)
+    {
+        if (bore is { SettingMillimetres: { } size, SettingU95Millimetres: { } known })
+        {
+            Key(into, "setting_mm", size);
+            Key(into, "setting_u95_mm", known);
+            Key(into, "setting_shown_mm", bore.ShownMillimetres);
+        }
+
+        into.WriteLine($"# larger_reads = {(bore.LargerReadsLower ? "lower" : "higher")}");
+    }
 
     private static IEnumerable<(double Time, string Channel, double Value)> Rows(CaptureExport capture) => capture.Readings.TimeS
         .Zip(capture.Readings.Mm, (time, value) => (time, "reading", value))

@@ -1,9 +1,12 @@
 using System.Globalization;
 using Handspun.Capture.Finishing;
+using Handspun.Capture.Methods.Bore;
 using Handspun.Capture.Methods.EndPlay;
 using Handspun.Capture.Methods.Runout;
+using Handspun.Jobs.Bores;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Records;
+using Handspun.Pictures.Bore;
 using Handspun.Pictures.EndPlay;
 using Handspun.Pictures.Page;
 using Handspun.Pictures.Runout;
@@ -34,6 +37,19 @@ internal static class RecordPictures
             Seconds = capture.Readings.Seconds,
             Millimetres = capture.Readings.Millimetres,
             Result = endPlay.Result,
+            Limit = record.Limit?.Tolerance,
+            Verdict = record.Verdict,
+            Unit = unit,
+        }),
+        BoreFinding bore => BorePicture.Draw(new BorePictureContent
+        {
+            Title = TitleOf(capture),
+            Subtitle = SubtitleOf(capture, record),
+            Seconds = capture.Readings.Seconds,
+            Millimetres = capture.Readings.Millimetres,
+            Result = bore.Result,
+            LargerReadsLower = bore.Setup?.LargerReadsLower == true,
+            Place = bore.Setup is { } setup ? BorePlaces.InWords(setup, unit) : null,
             Limit = record.Limit?.Tolerance,
             Verdict = record.Verdict,
             Unit = unit,

@@ -7,7 +7,7 @@ using Handspun.Wire;
 
 namespace Handspun.Http;
 
-/// <summary>Calls about what is said of a point before it is measured.</summary>
+/// <summary>Calls about what is said of a point before it is measured, and what the records of a bore say together.</summary>
 internal static class SetupCalls
 {
     /// <summary>Maps them.</summary>
@@ -17,6 +17,11 @@ internal static class SetupCalls
         setup.MapGet("", async (string job, string point, JobStore store, StationOptions options, CancellationToken cancellation) =>
             SetupMessage.Of(await PointAsync(store, job, point, cancellation), options.Unit));
         setup.MapPut("", SetAsync);
+        calls.MapGet("/jobs/{job}/points/{point}/bore", async (string job, string point, JobStore store, CancellationToken cancellation) =>
+        {
+            var found = await PointAsync(store, job, point, cancellation);
+            return found.Kind == PointKind.Bore ? BoreMessage.Of(found) : throw new RequestSentenceException($"{found.Title} is no bore: its records are with the job.");
+        });
     }
 
     private static async Task<SetupMessage> SetAsync(

@@ -69,6 +69,7 @@ internal static class ViewsOfJobs
         How = PointCatalogue.Find(point.Code)?.How,
         Cautions = PointCatalogue.Find(point.Code)?.Cautions ?? [],
         Setup = SetupOf(point, shown.Unit),
+        Bore = ViewOfBore.Of(point, shown.Unit),
         Limit = LimitPages.View(point.Limit, shown.Unit),
         Records = [.. point.NewestFirst.Select(record => Record(record, point, shown.Unit))],
         GaugeInBay = shown.InBay.FirstOrDefault(task => task.Job == job.Number && task.Point == point.Code)?.Gauge.ToString(),

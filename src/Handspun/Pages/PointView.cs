@@ -24,6 +24,9 @@ public sealed record PointView
     /// <summary>Whether the job's plan leads to it.</summary>
     public bool IsInPlan { get; init; }
 
+    /// <summary>What the records of a bore say together; null where the point is none, or nothing can be said yet.</summary>
+    public BoreView? Bore { get; init; }
+
     /// <summary>What a result is held against; null when no limit is set.</summary>
     public LimitView? Limit { get; init; }
 

@@ -8,7 +8,7 @@ internal static class VerdictWords
         VerdictView.Within => "Within the limit",
         VerdictView.Over => "Over the limit",
         VerdictView.Undecided => "Too close to call",
-        _ => hasResult ? "No limit set" : "No result",
+        _ => hasResult ? "No verdict" : "No result",
     };
 
     public static string Code(VerdictView verdict) => verdict switch

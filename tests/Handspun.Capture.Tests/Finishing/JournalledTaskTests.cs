@@ -1,5 +1,6 @@
 using Handspun.Capture.Finishing;
 using Handspun.Capture.Tests.Bays;
+using Handspun.Gauges.Journal;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Points;
 
@@ -26,5 +27,5 @@ public sealed class JournalledTaskTests
     [InlineData("""{"wanted":6}""")]
     [InlineData("""{"kind":"bore","wanted":"six"}""")]
     public void Task_OfALaterVersion_IsRefusedInASentence(string text) =>
-        Assert.Contains("version that wrote it", Assert.Throws<FormatException>(() => JournalledTask.Read(text)).Message, StringComparison.Ordinal);
+        Assert.Contains("version that wrote it", Assert.Throws<JournalException>(() => JournalledTask.Read(text)).Message, StringComparison.Ordinal);
 }

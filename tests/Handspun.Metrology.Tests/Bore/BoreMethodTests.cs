@@ -1,4 +1,6 @@
 using Handspun.Metrology.Bore;
+using Handspun.Simulation;
+using Handspun.Simulation.Rock;
 
 namespace Handspun.Metrology.Tests.Bore;
 
@@ -70,6 +72,24 @@ public class BoreMethodTests
         capture.Millimetres[200] += 0.2;
 
         Assert.Equal(0.01, RockedBores.Measure(capture).Deviation!.Value.Millimetres, 3e-4);
+    }
+
+    // Just outside the bore a two-point gauge shows a little more than it does inside: the way in is a few rocks high.
+    [Fact]
+    public void Bore_RockedUnevenlyRightAfterTheGaugeWasPutIn_IsWhatItIs()
+    {
+        for (var seed = 1; seed <= 12; seed++)
+        {
+            var capture = RockSimulation.Run(21.4, new RockHabits { Cycles = 4 }, new Indicator { RateHz = 50 }, bumps: 0, seed);
+            double[] before = [.. Enumerable.Range(0, 65).Select(i => capture.TrueMillimetres + (i % 5 == 0 ? 0.851 : 0.85))];
+            double[] seconds = [.. Enumerable.Range(0, 65).Select(i => i / 50.0), .. capture.Seconds.Select(time => 1.3 + time - capture.Seconds[0])];
+
+            var result = RockedBores.Measure((seconds, [.. before, .. capture.Millimetres]));
+
+            Assert.True(result.Passes >= 6, $"seed {seed}: {result.Passes} passes");
+            Assert.Equal(capture.TrueMillimetres, result.Deviation!.Value.Millimetres, 0.003);
+            Assert.True(result.DeviationU95!.Value.Millimetres < 0.006, $"seed {seed}: U {result.DeviationU95.Value.Millimetres}");
+        }
     }
 
     [Fact]

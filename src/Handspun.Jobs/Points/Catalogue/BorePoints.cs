@@ -5,7 +5,7 @@ namespace Handspun.Jobs.Points.Catalogue;
 /// <summary>Bores in the case and the cover. Their sizes are the engine's own, so no limit comes with them.</summary>
 internal static class BorePoints
 {
-    private const string Rock = "Set the bore gauge in its ring or micrometer and type that size. Then rock it through the bore five times, past the smallest reading and back, at the depth and across the direction that you name.";
+    private const string Rock = "Set the bore gauge in its ring or micrometer and type that size. Then rock it slowly past its smallest reading and back, three times or more, at the depth and across the direction that you name.";
 
     public static IReadOnlyList<MeasuringPoint> All { get; } =
     [

@@ -20,6 +20,6 @@ export function verdictOf(result: Result): Verdict {
     case 'undecided':
       return { kind: 'undecided', word: 'Too close to call' };
     default:
-      return { kind: 'none', word: 'No limit set' };
+      return { kind: 'none', word: 'No verdict' };
   }
 }

@@ -1,0 +1,28 @@
+using System.Globalization;
+using Handspun.Metrology.Bore;
+
+namespace Handspun.Capture.Methods.Bore;
+
+/// <summary>What the hand at the gauge is told while it rocks.</summary>
+internal static class BoreAdvice
+{
+    private const int EnoughToTell = 4;   // turnings after which a bore that still is none has a reason
+
+    public static string For(BoreResult result, CaptureSoFar soFar)
+    {
+        if (result.Turnings == 0)
+        {
+            return "Rock the gauge slowly until the reading falls, turns and rises again.";
+        }
+
+        if (result.Status != BoreStatus.Measured && result is { Turnings: >= EnoughToTell, Missing: { } missing })
+        {
+            return missing;
+        }
+
+        var seen = string.Create(CultureInfo.InvariantCulture, $"Rock on, slowly, back and past the smallest reading: {Math.Min(result.Passes, soFar.Wanted):0} of {soFar.Wanted:0.#} passes.");
+        return result.Warnings.Contains(BoreWarning.TurnedBackEarly) || result.Warnings.Contains(BoreWarning.ShallowRock)
+            ? seen + " A little further each way."
+            : seen;
+    }
+}
