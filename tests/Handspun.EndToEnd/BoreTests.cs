@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
 using Handspun.EndToEnd.Parts;
@@ -41,8 +40,15 @@ public sealed class BoreTests(Browser browser) : IClassFixture<Browser>
 
         await workshop.MeasureAsync(job, Point);
         await RockAsync(workshop, job, 1);
-        var deeper = await workshop.Http.PutAsJsonAsync($"api/v1/jobs/{job}/points/{Point}/setup", new { setting = "21.4 mm", setting_u95 = "0.001 mm", depth = "30 mm", clock = "12" });
-        Assert.Equal(HttpStatusCode.OK, deeper.StatusCode);
+
+        // The next place is typed at the bay; the ring stays what it is.
+        await screen.Page.GotoAsync(new Uri(workshop.Pages, "bay").ToString());
+        await screen.Place("bay-place").GetByLabel("Depth from the mouth").FillAsync("30");
+        await screen.Place("bay-place").GetByRole(Microsoft.Playwright.AriaRole.Button).ClickAsync();
+        await Expect(screen.Place("bay-answer")).ToContainTextAsync("Give the length with its unit");
+        await screen.Place("bay-place").GetByLabel("Depth from the mouth").FillAsync("30 mm");
+        await screen.Place("bay-place").GetByRole(Microsoft.Playwright.AriaRole.Button).ClickAsync();
+        await Expect(screen.Place("bay-setup")).ToContainTextAsync("Next place: 30.0 mm deep, across 12 o'clock");
         await RockAsync(workshop, job, 2);
 
         var records = await workshop.RecordsAsync(job, Point);
@@ -69,7 +75,7 @@ public sealed class BoreTests(Browser browser) : IClassFixture<Browser>
         Assert.True(Math.Abs(answer.GetProperty("taper_mm").GetDouble()) <= answer.GetProperty("taper_u95_mm").GetDouble() + 0.001);
         Assert.Equal(JsonValueKind.Null, answer.GetProperty("out_of_round_mm").ValueKind);
 
-        await screen.Page.ReloadAsync();
+        await screen.Page.GotoAsync(new Uri(workshop.Pages, $"jobs/{job}").ToString());
         await Expect(screen.Place("bore-verdict")).ToContainTextAsync("Within");
         await Expect(screen.Page.Locator(".bore-places tbody tr")).ToHaveCountAsync(2);
         await Expect(screen.Page.Locator($"#{Point} [data-testid=job-record]")).ToHaveCountAsync(2);

@@ -114,6 +114,7 @@ internal sealed class BayDesk(
             Setup = view.Task is { } told ? SetupSheets.Find(told.Kind)?.Tell(told.Setup, options.Unit) : null,
             Gate = job is not null ? BayGateMessage.Of(job, view.Task!.Point) : null,
             Heed = [.. job?.Plan?.Steps.FirstOrDefault(step => step.Point == view.Task!.Point)?.Cautions ?? [], .. PointCatalogue.Find(view.Task?.Point)?.Cautions ?? []],
+            Place = view.Task is { } placed ? PlaceOf(placed) : [],
             Limit = LimitMessage.Of(view.Task?.Limit),
             Progress = progress,
             Trace = new([.. view.TraceSeconds.Select(t => Math.Round(t, 6))], [.. view.TraceMillimetres.Select(mm => Math.Round(mm, 7))]),
@@ -128,6 +129,9 @@ internal sealed class BayDesk(
     /// <summary>The gauge of that name; null where none is named.</summary>
     /// <exception cref="BayRefusalException">There is no such gauge.</exception>
     public GaugeName? Named(string? gauge) => gauge is null ? null : PickGauge(gauge);
+
+    private IReadOnlyList<SetupFieldMessage> PlaceOf(BayTask task) =>
+        [.. SetupSheets.Find(task.Kind)?.Fields(task.Setup, options.Unit).Where(field => field.AtTheBay).Select(SetupFieldMessage.Of) ?? []];
 
     private GaugeName PickGauge(string? asked)
     {

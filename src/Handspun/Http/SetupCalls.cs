@@ -17,6 +17,7 @@ internal static class SetupCalls
         setup.MapGet("", async (string job, string point, JobStore store, StationOptions options, CancellationToken cancellation) =>
             SetupMessage.Of(await PointAsync(store, job, point, cancellation), options.Unit));
         setup.MapPut("", SetAsync);
+        setup.MapPatch("", ChangeAsync);
         calls.MapGet("/jobs/{job}/points/{point}/bore", async (string job, string point, JobStore store, CancellationToken cancellation) =>
         {
             var found = await PointAsync(store, job, point, cancellation);
@@ -28,6 +29,22 @@ internal static class SetupCalls
         string job, string point, Dictionary<string, string?> typed, JobStore store, BayDesk desk, StationOptions options, CancellationToken cancellation)
     {
         var found = await PointAsync(store, job, point, cancellation);
+        return await KeepAsync(job, found, typed, store, desk, options, cancellation);
+    }
+
+    // What is not sent stays as it is.
+    private static async Task<SetupMessage> ChangeAsync(
+        string job, string point, Dictionary<string, string?> typed, JobStore store, BayDesk desk, StationOptions options, CancellationToken cancellation)
+    {
+        var found = await PointAsync(store, job, point, cancellation);
+        var before = SetupSheets.Find(found.Kind)?.Fields(found.Setup, options.Unit).Where(field => !typed.ContainsKey(field.Name)) ?? [];
+        return await KeepAsync(job, found, typed.Concat(before.Select(field => new KeyValuePair<string, string?>(field.Name, field.Value))).ToDictionary(), store, desk, options, cancellation);
+    }
+
+    private static async Task<SetupMessage> KeepAsync(
+        string job, JobPoint found, Dictionary<string, string?> typed, JobStore store, BayDesk desk, StationOptions options, CancellationToken cancellation)
+    {
+        var point = found.Code;
         var sheet = SetupSheets.Find(found.Kind) ?? throw new RequestSentenceException($"Nothing need be said of {found.Title} before it is measured.");
         var changed = await store.SetUpAsync(job, point, sheet.Read(new TypedSheet(typed, sheet)), cancellation);
         await desk.RenewAsync(job, point, cancellation);

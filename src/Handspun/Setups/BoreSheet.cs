@@ -24,8 +24,8 @@ internal sealed class BoreSheet : ISetupSheet
     {
         var said = setup as BoreSetup ?? new BoreSetup();
         var setting = said is { SettingMillimetres: { } size, SettingU95Millimetres: { } doubt }
-            ? $"The gauge is set to {LengthText.WithUncertainty(Of(size), Of(doubt), unit)} and shows {LengthText.Of(Of(said.ShownMillimetres), unit)} there, {(said.LargerReadsLower ? "lower" : "higher")} in a larger bore."
-            : "What the gauge is set to was not typed: records get the deviation from its zero, no size and no verdict.";
+            ? $"Set to {LengthText.WithUncertainty(Of(size), Of(doubt), unit)}, {(said.ShownMillimetres == 0 ? "zeroed there" : $"where it shows {LengthText.Of(Of(said.ShownMillimetres), unit)}")}; a larger bore reads {(said.LargerReadsLower ? "lower" : "higher")}."
+            : "What the gauge is set to was not typed: there is a deviation from its zero, no size and no verdict.";
         return BorePlaces.InWords(said, unit) is { } place ? $"{setting} Next place: {place}." : $"{setting} Where in the bore was not typed.";
     }
 
@@ -40,9 +40,10 @@ internal sealed class BoreSheet : ISetupSheet
             new("setting_u95", "Known to within \u00b1", Typed(said?.SettingU95Millimetres, unit)) { Hint = "from its certificate, else its division" },
             new("shown", "Gauge shows there", said is null ? "" : Typed(said.ShownMillimetres, unit)) { Hint = "empty where it was zeroed" },
             new("reads", "A larger bore reads", said?.LargerReadsLower == true ? Lower : Higher) { Choices = [(Higher, "higher"), (Lower, "lower")] },
-            new("depth", "Depth from the mouth", Typed(said?.DepthMillimetres, unit)) { Hint = unit == LengthUnit.Inch ? "such as 0.5 in" : "such as 12 mm" },
+            new("depth", "Depth from the mouth", Typed(said?.DepthMillimetres, unit)) { Hint = unit == LengthUnit.Inch ? "such as 0.5 in" : "such as 12 mm", AtTheBay = true },
             new("clock", "Across, clock position", said?.ClockHours?.ToString("0.##", CultureInfo.InvariantCulture) ?? "")
             {
+                AtTheBay = true,
                 Choices = [("", "not said"), ("12", "12 (and 6)"), ("1", "1 (and 7)"), ("2", "2 (and 8)"), ("3", "3 (and 9)"), ("4", "4 (and 10)"), ("5", "5 (and 11)")],
             },
         ];

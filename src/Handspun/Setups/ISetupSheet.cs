@@ -32,6 +32,9 @@ internal sealed record SetupField(string Name, string Label, string Value)
     /// <summary>How to write it, in a few words; null where that is plain.</summary>
     public string? Hint { get; init; }
 
+    /// <summary>Whether it changes from capture to capture, so that the bay's screen asks for it too.</summary>
+    public bool AtTheBay { get; init; }
+
     /// <summary>What to choose from, code and words; null where it is typed.</summary>
     public IReadOnlyList<(string Code, string Words)>? Choices { get; init; }
 }

@@ -39,6 +39,9 @@ internal sealed record BayMessage
     /// <summary>What was said of the point before it is measured, in words; null where nothing need be said.</summary>
     public string? Setup { get; init; }
 
+    /// <summary>What of it changes from capture to capture, to be typed or chosen at the bay.</summary>
+    public IReadOnlyList<SetupFieldMessage> Place { get; init; } = [];
+
     /// <summary>What to heed at this point beyond what is heeded in every job.</summary>
     public IReadOnlyList<string> Heed { get; init; } = [];
 

@@ -27,3 +27,13 @@ internal sealed record SetupMessage(string Point, string Kind, string? Sentence,
     /// <summary>A setup as keys of its kind; null where nothing was said.</summary>
     public static Dictionary<string, JsonElement>? KeysOf(PointSetup? setup) => setup is null ? null : FlatFigures.Of(setup);
 }
+
+/// <summary>One thing to type or to choose before a capture.</summary>
+internal sealed record SetupFieldMessage(string Name, string Label, string Value, IReadOnlyList<SetupChoiceMessage>? Choices)
+{
+    public static SetupFieldMessage Of(SetupField field) =>
+        new(field.Name, field.Label, field.Value, field.Choices?.Select(choice => new SetupChoiceMessage(choice.Code, choice.Words)).ToList());
+}
+
+/// <summary>One of several to choose from.</summary>
+internal sealed record SetupChoiceMessage(string Code, string Words);

@@ -5,6 +5,7 @@ using System.Text.Json;
 using Handspun.Analysis;
 using Handspun.Export;
 using Handspun.Gauges.Journal;
+using Handspun.Jobs.Points;
 using Handspun.Wire;
 
 namespace Handspun.Tests.Export;
@@ -71,7 +72,32 @@ public sealed class CaptureExportTests : IDisposable
 
     private static IEnumerable<double> Numbers(JsonElement list) => list.EnumerateArray().Select(item => item.GetDouble());
 
-    private void Write()
+    [Fact]
+    public void Csv_OfABore_NamesTheRing_AndSaysTheSameWhenItIsReadAgain()
+    {
+        Write("lifter-bore-front-intake", """{"kind":"bore","wanted":6,"setup":{"kind":"bore","setting_mm":21.4,"setting_u95_mm":0.002,"shown_mm":-0.012,"larger_reads_lower":true,"depth_mm":12,"clock_hours":3}}""");
+        var csv = Path.Combine(_folder, "capture.csv");
+        using (var into = new StreamWriter(csv))
+        {
+            CsvExport.Write(CaptureExport.Read(Journal), into);
+        }
+
+        var setting = new BoreSetup { SettingMillimetres = 21.4, SettingU95Millimetres = 0.002, ShownMillimetres = -0.012, LargerReadsLower = true };
+        Assert.Equal((PointKind.Bore, setting), (CaptureFile.Read(csv).Kind, CaptureFile.Read(csv).Setup));
+        Assert.Equal(setting with { DepthMillimetres = 12, ClockHours = 3 }, CaptureFile.Read(Journal).Setup);
+        var json = JsonSerializer.SerializeToElement(CaptureExport.Read(Journal), WireJson.Options).GetProperty("setup");
+        Assert.Equal((21.4, 12), (json.GetProperty("setting_mm").GetDouble(), json.GetProperty("depth_mm").GetDouble()));
+    }
+
+    [Fact]
+    public void Journal_OfAMeasurementThatIsNotKnown_IsRefusedInASentence()
+    {
+        Write(task: """{"kind":"tomorrow","wanted":6}""");
+
+        Assert.Contains("replay it with the version that wrote it", Assert.Throws<CaptureFileException>(() => CaptureFile.Read(Journal)).Message, StringComparison.Ordinal);
+    }
+
+    private void Write(string point = "pinion-runout", string? task = null)
     {
         using var journal = JournalWriter.Create(Journal, new JournalHeader
         {
@@ -83,7 +109,8 @@ public sealed class CaptureExportTests : IDisposable
             From = TimeSpan.FromSeconds(10),
             Capture = "c-1",
             Job = "2026-0001",
-            Point = "pinion-runout",
+            Point = point,
+            Task = task,
         });
         journal.AppendEvent(TimeSpan.FromSeconds(9), JournalEntry.LinkOpened);
         Say(journal, 9.5, "+0.5\n");

@@ -2,6 +2,7 @@
 
 import { askStation } from './ask-station';
 import { apply, nothingKnown, stageOf, type BayState, type Message } from './bay-state';
+import { onPlace, showPlace } from './bay-place';
 import { agoWords, contactWords, viewOf, type BayView } from './bay-view';
 import { Contact } from './contact';
 import { dialPicture } from './dial';
@@ -92,6 +93,7 @@ function show(): void {
   put('bay-sentence', view.sentence);
   showStop(view);
   put('bay-setup', view.setup);
+  showPlace(state.bay, view.stage === 'waiting' || view.stage === 'result');
   list('bay-heed', view.heed);
   set(screen, 'marks', view.takesMarks ? 'yes' : 'no');
   put('bay-verdict', view.verdict?.word ?? '');
@@ -185,7 +187,7 @@ function drawTrace(): void {
   const stage = stageOf(state);
   if (stage === 'unknown' || stage === 'idle' || stage === 'cautions') return;
   trace ??= new Trace(part('bay-trace'));
-  trace.draw(memory, traceWindow(state, stage, gaugeClock()), turnMarks(state.turnsAt), state.bay?.unit ?? 'in');
+  trace.draw(memory, traceWindow(state, stage, gaugeClock()), state.bay?.takes_marks === false ? [] : turnMarks(state.turnsAt), state.bay?.unit ?? 'in');
 }
 
 /** The gauge's clock now: where readings stop coming, the trace moves on without them. */
@@ -209,6 +211,7 @@ async function press(button: HTMLButtonElement): Promise<void> {
 for (const button of document.querySelectorAll<HTMLButtonElement>('button[data-address]')) {
   button.addEventListener('click', () => void press(button));
 }
+onPlace(() => contact.askAnew());
 setInterval(redraw, 500);
 part('bay-voice').hidden = !hasVoice;
 document.addEventListener('pointerdown', () => tones.isOn && allowTones());

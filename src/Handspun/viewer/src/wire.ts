@@ -144,6 +144,14 @@ export interface Gate {
   readonly if_undecided: string;
 }
 
+/** One thing to type or to choose before a capture. */
+export interface SetupField {
+  readonly name: string;
+  readonly label: string;
+  readonly value: string;
+  readonly choices: readonly { readonly code: string; readonly words: string }[] | null;
+}
+
 /** The whole of what the bay shows of one point at one moment. */
 export interface Bay {
   readonly phase: 'idle' | 'waiting' | 'running';
@@ -165,6 +173,8 @@ export interface Bay {
   readonly takes_marks?: boolean;
   /** What was said of the point before it is measured, in words. */
   readonly setup?: string | null;
+  /** What of it changes from capture to capture, to be typed or chosen at the bay. */
+  readonly place?: readonly SetupField[];
   /** What to heed at this point. */
   readonly heed?: readonly string[];
   readonly limit: Limit | null;
