@@ -9,7 +9,7 @@ namespace Handspun.Pictures.EndPlay;
 /// <remarks>Where there is no end play it shows the readings over time and says what is missing.</remarks>
 public static class EndPlayPicture
 {
-    private const float Margin = RecordPage.Margin;
+    private const float NamesOfStops = 60;
 
     /// <summary>Lays the picture out; it is drawn when it is written.</summary>
     /// <exception cref="ArgumentException">The parts of the content do not belong together.</exception>
@@ -18,30 +18,13 @@ public static class EndPlayPicture
     {
         ArgumentNullException.ThrowIfNull(content);
         content.Check();
-        Typefaces.Check();
-        var notes = RecordPage.Lines(EndPlayWording.Notes(content));
-        var notesHeight = RecordPage.HeightOf(notes);
-        var title = TextFit.Plain($"{content.Title}. {content.Subtitle}".TrimEnd('.', ' '));
-        var summary = TextFit.Plain(EndPlayWording.Summary(content));
-        var measured = content.Result.Status == EndPlayStatus.Measured;
-        return new(new(RecordPage.Width, (int)((measured ? 650 : 420) + notesHeight)), title, summary, (canvas, page) =>
-        {
-            var right = page.Width - Margin;
-            var foot = page.Height - notesHeight;
-            RecordHeading.Draw(canvas, EndPlayWording.Heading(content), Margin, right, Margin);
-            if (measured)
-            {
-                var middle = 108 + (foot - 108) * 0.55f;
-                HoldsPanel.Draw(canvas, page, new(Margin + 68, 108, right - 60, middle - 48), content);
-                RepeatsPanel.Draw(canvas, page, new(Margin + 68, middle + 36, right - Dimension.Room, foot - 58), EndPlayWording.Cycles(content));
-            }
-            else
-            {
-                var top = RecordPage.DrawMissing(canvas, page, EndPlayWording.Missing(content.Result));
-                HoldsPanel.Draw(canvas, page, new(Margin + 68, top, right, foot - 58), content);
-            }
-
-            RecordPage.DrawNotes(canvas, page, notes);
-        });
+        return new RepeatsPicture(
+            EndPlayWording.Heading(content),
+            EndPlayWording.Notes(content),
+            EndPlayWording.Summary(content),
+            content.Result.Status == EndPlayStatus.Measured ? EndPlayWording.Cycles(content) : null,
+            EndPlayWording.Missing(content.Result),
+            (canvas, page, area) => HoldsPanel.Draw(canvas, page, area, content),
+            NamesOfStops).Lay();
     }
 }

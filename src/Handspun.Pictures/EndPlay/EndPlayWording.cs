@@ -1,8 +1,8 @@
 using Handspun.Jobs.Lengths;
 using Handspun.Metrology.EndPlay;
 using Handspun.Pictures.Page;
-using Handspun.Pictures.Runout;
 using Handspun.Pictures.Readings;
+using Handspun.Pictures.Runout;
 
 namespace Handspun.Pictures.EndPlay;
 
