@@ -13,6 +13,21 @@ public static class GaugeStandingText
         _ => throw new ArgumentOutOfRangeException(nameof(standing), standing, "No such standing."),
     };
 
+    /// <summary>The standing of a code.</summary>
+    /// <exception cref="FormatException">There is no such code.</exception>
+    public static GaugeStanding Read(string code)
+    {
+        foreach (var standing in Enum.GetValues<GaugeStanding>())
+        {
+            if (Code(standing) == code)
+            {
+                return standing;
+            }
+        }
+
+        throw new FormatException($"There is no standing of a gauge called '{code}'.");
+    }
+
     /// <summary>One plain sentence for the screen and the record.</summary>
     public static string Sentence(GaugeStanding standing) => standing switch
     {

@@ -52,8 +52,11 @@ public class GaugeCheckTests
         foreach (var standing in Enum.GetValues<GaugeStanding>())
         {
             Assert.Matches("^[a-z]+$", GaugeStandingText.Code(standing));
+            Assert.Equal(standing, GaugeStandingText.Read(GaugeStandingText.Code(standing)));
             Assert.EndsWith(".", GaugeStandingText.Sentence(standing), StringComparison.Ordinal);
         }
+
+        Assert.Throws<FormatException>(() => GaugeStandingText.Read("fine"));
     }
 
     private static Length Mm(double value) => Length.FromMillimetres(value);
