@@ -49,6 +49,39 @@ public static partial class LengthText
         return true;
     }
 
+    /// <summary>Reads a length with its unit that may be below zero and may be given in micrometres: <c>-0.0002 mm</c>, <c>+0.15 µm</c>.</summary>
+    /// <returns>False where the number or the unit is missing.</returns>
+    public static bool TryParseSigned(string? text, out Length length)
+    {
+        var match = Signed().Match(text ?? "");
+        var micrometres = match.Groups["micro"].Success;
+        if (!match.Success || !TryParse(match.Groups["size"].Value + (micrometres ? "mm" : match.Groups["unit"].Value), out var size))
+        {
+            length = default;
+            return false;
+        }
+
+        length = Length.FromMillimetres((match.Groups["minus"].Success ? -1 : 1) * size.Millimetres / (micrometres ? 1000 : 1));
+        return true;
+    }
+
+    /// <summary>Writes a length finely enough for a gauge block: five decimals of an inch, or four of a millimetre, with the unit.</summary>
+    /// <param name="length">The length.</param>
+    /// <param name="unit">Its unit.</param>
+    /// <param name="withPlus">Whether a plus stands before what is above zero.</param>
+    public static string Fine(Length length, LengthUnit unit, bool withPlus = false)
+    {
+        var number = Math.Round(InUnit(length.Millimetres, unit), Decimals(unit) + 1) + 0.0;
+        return $"{(withPlus && number > 0 ? "+" : "")}{number.ToString(Format(unit) + "0", CultureInfo.InvariantCulture).Replace('-', '\u2212')} {Symbol(unit)}";
+    }
+
+    /// <summary>Writes an uncertainty as finely, rounded up.</summary>
+    public static string FineUncertainty(Length length, LengthUnit unit)
+    {
+        var step = Math.Pow(10, -Decimals(unit) - 1);
+        return $"{(Math.Max(0, Math.Ceiling(InUnit(length.Millimetres, unit) / step - 1e-6)) * step + 0.0).ToString(Format(unit) + "0", CultureInfo.InvariantCulture)} {Symbol(unit)}";
+    }
+
     /// <summary>Writes a length: four decimals of an inch, or three of a millimetre, with the unit.</summary>
     public static string Of(Length length, LengthUnit unit) => $"{Number(length, unit)} {Symbol(unit)}";
 
@@ -89,4 +122,7 @@ public static partial class LengthText
 
     [GeneratedRegex("""^\s*(?<sign>[+\-\u2212])?\s*(?<number>\d{0,6}[.,]?\d{1,9})\s*(?<unit>mm|in|inch|")?\s*$""", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Shape();
+
+    [GeneratedRegex("""^\s*(?:\+|(?<minus>[-\u2212]))?\s*(?<size>[\d.,]+)\s*(?:(?<micro>[\u00b5\u03bcu]m)|(?<unit>mm|in|inch|"))\s*$""", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Signed();
 }

@@ -1,3 +1,5 @@
+using Handspun.Jobs.ShopGauges;
+
 namespace Handspun.Jobs.Records;
 
 /// <summary>The gauge of a record, as it was at the time.</summary>
@@ -17,4 +19,7 @@ public sealed record RecordGauge
 
     /// <summary>The largest error that its maker states, ± this much in millimetres; 0 where it is not known.</summary>
     public double ErrorLimitMillimetres { get; init; }
+
+    /// <summary>Its newest check at that time; null where it was never checked, or the record was made before checks were kept.</summary>
+    public LastCheck? LastCheck { get; init; }
 }

@@ -7,7 +7,9 @@ using Handspun.Jobs.Orders;
 using Handspun.Jobs.Plans;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
+using Handspun.Jobs.ShopGauges;
 using Handspun.Metrology.Decision;
+using Handspun.Metrology.GaugeStudy;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.ChangeTracking;
 using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
@@ -32,6 +34,9 @@ public sealed class JobsContext(DbContextOptions<JobsContext> options) : DbConte
     /// <summary>The records of all points.</summary>
     public DbSet<CaptureRecord> Records => Set<CaptureRecord>();
 
+    /// <summary>The book of the shop's gauges.</summary>
+    public DbSet<ShopGauge> Gauges => Set<ShopGauge>();
+
     /// <inheritdoc/>
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
     {
@@ -43,6 +48,7 @@ public sealed class JobsContext(DbContextOptions<JobsContext> options) : DbConte
         configurationBuilder.Properties<Verdict>().HaveConversion<string>();
         configurationBuilder.Properties<CamDrive>().HaveConversion<string>();
         configurationBuilder.Properties<LimitAge>().HaveConversion<string>();
+        configurationBuilder.Properties<GaugeStanding>().HaveConversion<string>();
     }
 
     /// <inheritdoc/>
@@ -88,7 +94,7 @@ public sealed class JobsContext(DbContextOptions<JobsContext> options) : DbConte
             record.HasKey(r => r.Id);
             record.Ignore(r => r.HasFiles);
             record.HasIndex(r => new { r.JobPointId, r.At });
-            record.OwnsOne(r => r.Gauge);
+            record.OwnsOne(r => r.Gauge, gauge => gauge.Property(g => g.LastCheck).HasConversion((ValueConverter)new AsJson<LastCheck>(), AsJson<LastCheck>.SameObject));
             record.Property(r => r.Figures).HasConversion(new AsJson<ResultFigures>(), AsJson<ResultFigures>.SameObject);
             record.OwnsOne(r => r.Limit, limit =>
             {
@@ -103,6 +109,30 @@ public sealed class JobsContext(DbContextOptions<JobsContext> options) : DbConte
                     (left, right) => left == right || (left != null && right != null && left.SequenceEqual(right)),
                     warnings => warnings.Count,
                     warnings => warnings));
+        });
+        OnGaugesCreating(modelBuilder);
+    }
+
+    private static void OnGaugesCreating(ModelBuilder modelBuilder)
+    {
+        modelBuilder.Entity<ShopGauge>(gauge =>
+        {
+            gauge.Ignore(g => g.ChecksNewestFirst);
+            gauge.Ignore(g => g.StudiesNewestFirst);
+            gauge.Ignore(g => g.LastCheck);
+            gauge.HasIndex(g => g.Name).IsUnique();
+            gauge.HasMany(g => g.Checks).WithOne().HasForeignKey(c => c.ShopGaugeId);
+            gauge.HasMany(g => g.Studies).WithOne().HasForeignKey(s => s.ShopGaugeId);
+        });
+        modelBuilder.Entity<KeptCheck>(check =>
+        {
+            check.ToTable("GaugeChecks");
+            check.Property(c => c.Sheet).HasConversion(new AsJson<CheckSheet>(), AsJson<CheckSheet>.SameObject);
+        });
+        modelBuilder.Entity<KeptStudy>(study =>
+        {
+            study.ToTable("GaugeStudies");
+            study.Property(s => s.Sheet).HasConversion(new AsJson<StudySheet>(), AsJson<StudySheet>.SameObject);
         });
     }
 

@@ -1,4 +1,5 @@
 using Handspun.Jobs.Book;
+using Handspun.Jobs.ShopGauges;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
@@ -13,5 +14,6 @@ public static class StoreRegistration
         .AddDbContextFactory<JobsContext>(options => options
             .UseSqlite(new SqliteConnectionStringBuilder { DataSource = file, Pooling = true }.ConnectionString))
         .AddSingleton<JobStore>()
-        .AddSingleton<JobBook>();
+        .AddSingleton<JobBook>()
+        .AddSingleton<GaugeBook>();
 }

@@ -2,6 +2,7 @@ using Handspun.Jobs.Book;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Points.Catalogue;
+using Handspun.Jobs.ShopGauges;
 using Handspun.Jobs.Store;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
@@ -23,6 +24,8 @@ internal sealed class StoreBench : IAsyncDisposable
     public JobStore Store => _services.GetRequiredService<JobStore>();
 
     public JobBook Book => _services.GetRequiredService<JobBook>();
+
+    public GaugeBook Gauges => _services.GetRequiredService<GaugeBook>();
 
     public IDbContextFactory<JobsContext> Contexts => _services.GetRequiredService<IDbContextFactory<JobsContext>>();
 
