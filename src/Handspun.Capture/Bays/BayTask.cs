@@ -2,6 +2,7 @@ using Handspun.Capture.Methods;
 using Handspun.Gauges.Readings;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Points;
+using Handspun.Jobs.ShopGauges;
 
 namespace Handspun.Capture.Bays;
 
@@ -34,6 +35,9 @@ public sealed record BayTask
 
     /// <summary>What was said of the point before it is measured; null where nothing was.</summary>
     public PointSetup? Setup { get; init; }
+
+    /// <summary>The gauge's newest check; null where it was never checked.</summary>
+    public LastCheck? LastCheck { get; init; }
 
     /// <summary>Turns, cycles or passes that are enough, at least 1.</summary>
     public required double Wanted { get; init; }

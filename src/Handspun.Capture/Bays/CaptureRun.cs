@@ -17,7 +17,7 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
     private readonly List<double> _marks = [];
     private readonly List<TimeSpan> _pulses = [];
     private readonly long _unreadableBefore = gauge.State.Unreadable;
-    private readonly Func<RotationCapture, CaptureFinding> _look = task.Method.Follow(RecordMaking.TraitsOf(gauge.Setup.Profile), task.Wish);
+    private readonly Func<RotationCapture, CaptureFinding> _look = task.Method.Follow(RecordMaking.TraitsOf(gauge.Setup.Profile, task.LastCheck), task.Wish);
     private int _measured = -1;
     private (double Lowest, double Highest) _reach = (double.PositiveInfinity, double.NegativeInfinity);
 
@@ -94,7 +94,7 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
     /// <summary>Works out what the readings say, from all of them at once.</summary>
     public CaptureFinding Measure()
     {
-        SoFar = Task.Method.Measure(Capture(), RecordMaking.TraitsOf(gauge.Setup.Profile), Task.Wish);
+        SoFar = Task.Method.Measure(Capture(), RecordMaking.TraitsOf(gauge.Setup.Profile, Task.LastCheck), Task.Wish);
         _measured = Readings;
         return SoFar;
     }

@@ -5,6 +5,7 @@ using Handspun.Gauges.Journal;
 using Handspun.Gauges.Listening;
 using Handspun.Gauges.Readings;
 using Handspun.Jobs.Records;
+using Handspun.Jobs.ShopGauges;
 using Handspun.Metrology.Runout;
 using Microsoft.Extensions.Logging;
 
@@ -234,7 +235,7 @@ internal sealed class GaugePost(BayTask task, GaugeListener gauge, ReadingWindow
     {
         _lastTold = clock.Now;
         var newest = window.Newest;
-        _progress = _run?.Report(phase, newest) ?? new CaptureProgress
+        var progress = _run?.Report(phase, newest) ?? new CaptureProgress
         {
             Capture = _next,
             Task = task,
@@ -243,6 +244,7 @@ internal sealed class GaugePost(BayTask task, GaugeListener gauge, ReadingWindow
             Live = task.Method.Nothing.Live(new CaptureSoFar(task.Wanted)),
             Sentence = phase == CapturePhase.Waiting ? _afterwards ?? task.Method.Words.HowToStart : "The point was let go.",
         };
+        _progress = progress with { Warnings = [.. progress.Warnings, .. GaugeDoubt.Warnings(progress.Task.LastCheck, GaugeWords.DayOf(time.GetLocalNow()))] };
         outbox.Progress(_progress);
     }
 }

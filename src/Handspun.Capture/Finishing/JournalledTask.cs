@@ -5,6 +5,7 @@ using Handspun.Gauges.Journal;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
+using Handspun.Jobs.ShopGauges;
 
 namespace Handspun.Capture.Finishing;
 
@@ -23,12 +24,15 @@ public sealed record JournalledTask
     /// <summary>What the result was held against; null where there was no limit.</summary>
     public Limit? Limit { get; init; }
 
+    /// <summary>The gauge's newest check when the capture began; null where it was never checked.</summary>
+    public LastCheck? LastCheck { get; init; }
+
     /// <summary>What the method was asked for.</summary>
     public MethodWish Wish => new(Wanted, Setup);
 
     /// <summary>A bay's task as its journal keeps it.</summary>
     public static string TextOf(BayTask task) => JsonSerializer.Serialize(
-        new JournalledTask { Kind = PointKindCodes.Of(task.Kind), Wanted = task.Wanted, Setup = task.Setup, Limit = task.Limit }, FiguresJson.Options);
+        new JournalledTask { Kind = PointKindCodes.Of(task.Kind), Wanted = task.Wanted, Setup = task.Setup, Limit = task.Limit, LastCheck = task.LastCheck }, FiguresJson.Options);
 
     /// <summary>Reads what a journal keeps; null where it keeps nothing.</summary>
     /// <exception cref="JournalException">It was written by a later version, or by somebody else.</exception>

@@ -1,6 +1,7 @@
 using Handspun.Gauges.Profiles;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Records;
+using Handspun.Jobs.ShopGauges;
 using Handspun.Metrology.Quantities;
 using Handspun.Metrology.Runout;
 
@@ -32,11 +33,13 @@ public static class RecordMaking
         };
     }
 
-    /// <summary>What a profile says of its gauge, as the methods take it.</summary>
-    public static GaugeTraits TraitsOf(GaugeProfile profile) => new()
+    /// <summary>What is known of a gauge, as the methods take it: what its profile says, and its newest check where that leaves room for more error.</summary>
+    /// <param name="profile">The profile.</param>
+    /// <param name="check">The newest check; null where there is none.</param>
+    public static GaugeTraits TraitsOf(GaugeProfile profile, LastCheck? check = null) => new()
     {
         Resolution = Length.FromMillimetres(profile.Accuracy.ResolutionMillimetres),
-        ErrorLimit = Length.FromMillimetres(profile.Accuracy.ErrorLimitMillimetres),
+        ErrorLimit = GaugeDoubt.ErrorLimit(check, Length.FromMillimetres(profile.Accuracy.ErrorLimitMillimetres)),
     };
 
     private static RecordGauge GaugeOf(FinishedCapture capture) => new()
@@ -46,11 +49,17 @@ public static class RecordMaking
         Port = capture.Gauge.Port.ToString() ?? "",
         ResolutionMillimetres = capture.Gauge.Profile.Accuracy.ResolutionMillimetres,
         ErrorLimitMillimetres = capture.Gauge.Profile.Accuracy.ErrorLimitMillimetres,
+        LastCheck = capture.Task.LastCheck,
     };
 
     private static IEnumerable<RecordWarning> WarningsOf(FinishedCapture capture, Limit? limit)
     {
         foreach (var warning in capture.Finding.Warnings)
+        {
+            yield return warning;
+        }
+
+        foreach (var warning in GaugeDoubt.Warnings(capture.Task.LastCheck, GaugeWords.DayOf(capture.At)))
         {
             yield return warning;
         }

@@ -3,6 +3,7 @@ using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
 using Handspun.Metrology.Decision;
 using Handspun.Metrology.Quantities;
+using Handspun.Wire;
 
 namespace Handspun.Analysis;
 
@@ -95,6 +96,9 @@ internal sealed record AnalysisAnswer
 
     public LimitOfAnswer? Limit { get; init; }
 
+    /// <summary>The gauge's newest check before the capture; null where there was none, or the file does not say.</summary>
+    public GaugeCheckMessage? GaugeCheck { get; init; }
+
     /// <summary>Why there is no answer, and what to do; null where there is one.</summary>
     public string? Reason { get; init; }
 
@@ -108,13 +112,14 @@ internal sealed record AnalysisAnswer
     public static AnalysisAnswer Of(string file, CaptureFile read, Limit? limit)
     {
         var against = limit ?? read.Limit ?? PointCatalogue.Find(read.Point)?.ShippedLimit;
-        return read.Kind switch
+        var answer = read.Kind switch
         {
             PointKind.EndPlay => EndPlayAnalysis.Of(file, read, against),
             PointKind.Bore => BoreAnalysis.Of(file, read, against),
             PointKind.LiftCurve => LiftAnalysis.Of(file, read, against),
             _ => RunoutAnalysis.Of(file, read, against),
         };
+        return answer with { Warnings = [.. answer.Warnings, .. read.GaugeWarnings.Select(warning => warning.Code)], GaugeCheck = GaugeCheckMessage.Of(read.LastCheck) };
     }
 
     /// <summary>The same answer held against a limit, with the warnings of the method.</summary>

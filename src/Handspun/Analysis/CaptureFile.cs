@@ -1,6 +1,8 @@
 using Handspun.Capture.Methods;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Points;
+using Handspun.Jobs.Records;
+using Handspun.Jobs.ShopGauges;
 using Handspun.Metrology.Lift;
 using Handspun.Metrology.Runout;
 
@@ -23,6 +25,12 @@ internal sealed record CaptureFile(string? Point, RotationCapture Capture, Gauge
 
     /// <summary>What the result was held against; null where the file does not say.</summary>
     public Limit? Limit { get; init; }
+
+    /// <summary>The gauge's newest check before the capture; null where there was none, or the file does not say.</summary>
+    public LastCheck? LastCheck { get; init; }
+
+    /// <summary>What that check, or that there was none, means for the result; empty where the file does not say.</summary>
+    public IReadOnlyList<RecordWarning> GaugeWarnings { get; init; } = [];
 
     /// <summary>What is asked of a lift curve.</summary>
     public LiftSettings Lift { get; init; } = new();

@@ -3,6 +3,7 @@ using Handspun.Capture.Finishing;
 using Handspun.Gauges.Journal;
 using Handspun.Gauges.Profiles;
 using Handspun.Jobs.Points;
+using Handspun.Jobs.ShopGauges;
 
 namespace Handspun.Analysis;
 
@@ -39,12 +40,14 @@ internal static class JournalCaptureFile
             return new(
                 replay.Header.Point,
                 ReplayedCapture.Of(replay, replay.Header.From ?? TimeSpan.Zero),
-                RecordMaking.TraitsOf(ProfileReader.Read(replay.Header.Profile, replay.Header.ProfileText)))
+                RecordMaking.TraitsOf(ProfileReader.Read(replay.Header.Profile, replay.Header.ProfileText), task?.LastCheck))
             {
                 Kind = task is null ? KindOfPoint.Of(replay.Header.Point) : KindOf(task),
                 Wanted = task?.Wanted,
                 Setup = task?.Setup,
                 Limit = task?.Limit,
+                LastCheck = task?.LastCheck,
+                GaugeWarnings = task is null ? [] : [.. GaugeDoubt.Warnings(task.LastCheck, GaugeWords.DayOf(replay.Header.Zero + (replay.Header.From ?? TimeSpan.Zero)))],
             };
         }
         catch (Exception e) when (e is JournalException or ProfileException)

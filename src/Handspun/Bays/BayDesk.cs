@@ -7,6 +7,7 @@ using Handspun.Gauges.Readings;
 using Handspun.Jobs.Cautions;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
+using Handspun.Jobs.ShopGauges;
 using Handspun.Jobs.Standing;
 using Handspun.Jobs.Store;
 using Handspun.Setups;
@@ -19,6 +20,7 @@ namespace Handspun.Bays;
 internal sealed class BayDesk(
     Bay bay,
     JobStore store,
+    GaugeBook book,
     GaugeRoster gauges,
     GaugeClock clock,
     GaugePublisher published,
@@ -52,7 +54,7 @@ internal sealed class BayDesk(
             await store.CautionsReadAsync(wish.Job, cancellationToken);
         }
 
-        bay.Assign(TaskOf(found, place, name, wish.Wanted ?? method.UsuallyWanted));
+        bay.Assign(await TaskOfAsync(found, place, name, wish.Wanted ?? method.UsuallyWanted, cancellationToken));
         await KeepAsync(cancellationToken);
     }
 
@@ -69,7 +71,16 @@ internal sealed class BayDesk(
         if (bay.Tasks.FirstOrDefault(task => task.Job == job && task.Point == point) is { } task
             && await store.FindAsync(job, cancellationToken) is { } found && found.Points.Find(p => p.Code == point) is { } place)
         {
-            bay.Renew(TaskOf(found, place, task.Gauge, task.Wanted));
+            bay.Renew(await TaskOfAsync(found, place, task.Gauge, task.Wanted, cancellationToken));
+        }
+    }
+
+    /// <summary>Tells a gauge of the bay that it was checked, where it has a point: the next capture is held to that check.</summary>
+    public async Task RenewAsync(GaugeName gauge, CancellationToken cancellationToken)
+    {
+        if (bay.View(gauge).Task is { } task)
+        {
+            await RenewAsync(task.Job, task.Point, cancellationToken);
         }
     }
 
@@ -146,7 +157,7 @@ internal sealed class BayDesk(
         };
     }
 
-    private static BayTask TaskOf(Job job, JobPoint point, GaugeName gauge, double wanted) => new()
+    private async Task<BayTask> TaskOfAsync(Job job, JobPoint point, GaugeName gauge, double wanted, CancellationToken cancellationToken) => new()
     {
         Job = job.Number,
         JobTitle = job.Title,
@@ -157,6 +168,7 @@ internal sealed class BayDesk(
         Gauge = gauge,
         Limit = point.Limit,
         Setup = point.Setup,
+        LastCheck = await book.LastCheckAsync(gauge.ToString(), cancellationToken),
         Wanted = wanted,
     };
 

@@ -3,6 +3,7 @@ using Handspun.Capture.Finishing;
 using Handspun.Gauges.Readings;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Points;
+using Handspun.Jobs.ShopGauges;
 using Handspun.Station;
 
 namespace Handspun.Filing;
@@ -27,6 +28,7 @@ internal sealed class InterruptedCaptures(StationOptions options, GaugeClock clo
             Limit = capture.Task.Limit,
             Kind = capture.Task.Kind,
             Setup = capture.Task.Setup,
+            LastCheck = capture.Task.LastCheck,
             Wanted = capture.Task.Wanted,
             Zero = clock.StartedAt,
             FromSeconds = capture.From.TotalSeconds,
@@ -62,6 +64,8 @@ internal sealed record CaptureNote
     public PointKind Kind { get; init; }
 
     public PointSetup? Setup { get; init; }
+
+    public LastCheck? LastCheck { get; init; }
 
     public double Wanted { get; init; }
 

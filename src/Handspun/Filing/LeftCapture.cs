@@ -51,7 +51,7 @@ internal sealed class LeftCapture(CaptureNote note, string journals)
             To = readings[^1].At,
             Ending = CaptureEnding.StationStopped,
             Readings = capture,
-            Finding = task.Method.Measure(capture, RecordMaking.TraitsOf(profile), task.Wish),
+            Finding = task.Method.Measure(capture, RecordMaking.TraitsOf(profile, task.LastCheck), task.Wish),
         };
     }
 
@@ -66,6 +66,7 @@ internal sealed class LeftCapture(CaptureNote note, string journals)
         Gauge = GaugeName.Parse(note.Gauge),
         Limit = note.Limit,
         Setup = note.Setup,
+        LastCheck = note.LastCheck,
         Wanted = note.Wanted,
     };
 }

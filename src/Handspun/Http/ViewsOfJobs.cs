@@ -9,6 +9,7 @@ using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
+using Handspun.Jobs.ShopGauges;
 using Handspun.Jobs.Standing;
 using Handspun.Metrology.Decision;
 using Handspun.Pages;
@@ -108,7 +109,7 @@ internal static class ViewsOfJobs
             Verdict = VerdictOf(record.Verdict),
             Sentence = RecordSentence.Of(record, unit),
             Warnings = LimitSince.Warnings(record, point.Limit, unit),
-            Facts = [.. figures.ToShow(unit).Select(figure => new Fact(figure.Label, figure.Text)), new Fact("Gauge", record.Gauge.Name)],
+            Facts = [.. figures.ToShow(unit).Select(figure => new Fact(figure.Label, figure.Text)), new Fact("Gauge", GaugeWords.OnRecord(record))],
             HasPicture = record.HasFiles,
             Counts = counting?.Id == record.Id,
             MayCount = record.Status == RecordStatus.Complete && record.Ending != CaptureEnding.WorkedOut && counting?.Id != record.Id,

@@ -31,6 +31,9 @@ internal sealed record ResultMessage
 
     public required string Gauge { get; init; }
 
+    /// <summary>The gauge's newest check at that time; null where it was never checked.</summary>
+    public GaugeCheckMessage? GaugeCheck { get; init; }
+
     public required DateTimeOffset At { get; init; }
 
     public required string Status { get; init; }
@@ -67,6 +70,7 @@ internal sealed record ResultMessage
         Kind = PointKindCodes.Of(record.Figures.Kind),
         Capture = record.Id,
         Gauge = record.Gauge.Name,
+        GaugeCheck = GaugeCheckMessage.Of(record.Gauge.LastCheck),
         At = record.At,
         Status = RecordCodes.Of(record.Status),
         Ended = RecordCodes.Of(record.Ending),

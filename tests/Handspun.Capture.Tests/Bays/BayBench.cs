@@ -10,6 +10,7 @@ using Handspun.Gauges.Profiles;
 using Handspun.Gauges.Readings;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Points;
+using Handspun.Jobs.ShopGauges;
 using Handspun.Metrology.Quantities;
 using Handspun.Simulation;
 using Microsoft.Extensions.Logging.Abstractions;
@@ -56,6 +57,19 @@ internal sealed class BayBench : IAsyncDisposable
         Wanted = 3,
         Gauge = GaugeName.Parse("pinion"),
         Limit = new Limit { UpperMillimetres = Length.FromInches(0.005).Millimetres, Source = "test", ConfirmedBy = "test" },
+        LastCheck = Checked("good"),
+    };
+
+    /// <summary>A check of the gauge on the first day of the month, with an error of 1 µm, due at the end of that month.</summary>
+    public static LastCheck Checked(string found, double errorMillimetres = 0.001) => new()
+    {
+        At = new DateTimeOffset(2026, 3, 1, 9, 0, 0, TimeSpan.Zero),
+        DueOn = new DateOnly(2026, 3, 31),
+        By = "test",
+        Against = "block",
+        ErrorMillimetres = errorMillimetres,
+        ErrorU95Millimetres = 0.001,
+        Found = found,
     };
 
     public Bay Bay { get; }

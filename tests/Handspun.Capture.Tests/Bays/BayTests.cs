@@ -50,6 +50,19 @@ public sealed class BayTests
     }
 
     [Fact]
+    public async Task Bay_WithAGaugeThatWasNeverChecked_SaysSoBeforeAnythingTurns()
+    {
+        await using var bench = new BayBench();
+        await bench.ConnectAsync();
+
+        bench.Bay.Assign(BayBench.Point with { LastCheck = null });
+        Assert.Equal("gauge-never-checked", Assert.Single(bench.Bay.View().Progress!.Warnings).Code);
+
+        bench.Bay.Renew(BayBench.Point);   // it was checked in the meantime
+        Assert.Empty(bench.Bay.View().Progress!.Warnings);
+    }
+
+    [Fact]
     public async Task Shaft_TurnedTwice_BecomesTwoRecords()
     {
         await using var bench = new BayBench();

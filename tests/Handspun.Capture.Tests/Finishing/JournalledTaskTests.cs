@@ -16,7 +16,7 @@ public sealed class JournalledTaskTests
 
         var read = JournalledTask.Read(JournalledTask.TextOf(BayBench.Point with { Kind = PointKind.Bore, Wanted = 6, Setup = setup, Limit = limit }));
 
-        Assert.Equal(new JournalledTask { Kind = "bore", Wanted = 6, Setup = setup, Limit = limit }, read);
+        Assert.Equal(new JournalledTask { Kind = "bore", Wanted = 6, Setup = setup, Limit = limit, LastCheck = BayBench.Point.LastCheck }, read);
     }
 
     [Fact]

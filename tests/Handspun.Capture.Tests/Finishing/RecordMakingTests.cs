@@ -83,6 +83,44 @@ public sealed class RecordMakingTests
         Assert.Equal(warnings, record.Warnings.Count(warning => warning.Code == "travel-used-up"));
     }
 
+    [Fact]
+    public void Record_OfACheckedGauge_KeepsTheCheckAndIsNotDoubted()
+    {
+        var record = RecordMaking.RecordOf(Capture(Length.FromMillimetres(0.05), Length.FromMillimetres(0.004), null));
+
+        Assert.Equal(BayBench.Checked("good"), record.Gauge.LastCheck);
+        Assert.Empty(record.Warnings);
+    }
+
+    [Theory]
+    [InlineData(null, 14, "gauge-never-checked")]
+    [InlineData("failed", 14, "gauge-check-failed")]
+    [InlineData("undecided", 14, "gauge-check-undecided")]
+    [InlineData("good", 45, "gauge-check-overdue")]
+    public void Record_OfAGaugeInDoubt_WarnsOfIt(string? found, int daysIntoMarch, string code)
+    {
+        var capture = Capture(Length.FromMillimetres(0.05), Length.FromMillimetres(0.004), null);
+
+        var record = RecordMaking.RecordOf(capture with
+        {
+            At = new DateTimeOffset(2026, 3, 1, 9, 0, 0, TimeSpan.Zero).AddDays(daysIntoMarch),
+            Task = capture.Task with { LastCheck = found is null ? null : BayBench.Checked(found) },
+        });
+
+        Assert.Equal(code, Assert.Single(record.Warnings).Code);
+    }
+
+    // The papers of the bench profile allow 3 µm. A check that found 1 µm ± 1 µm leaves that; one that found 9 µm ± 1 µm counts with 10 µm.
+    [Fact]
+    public void Traits_OfAGauge_AreItsPapersUnlessItsCheckIsWorse()
+    {
+        var profile = ProfileReader.Read("bench", "[value]\nerror_limit_mm = 0.003\n");
+
+        Assert.Equal(0.003, RecordMaking.TraitsOf(profile).ErrorLimit.Millimetres);
+        Assert.Equal(0.003, RecordMaking.TraitsOf(profile, BayBench.Checked("good")).ErrorLimit.Millimetres);
+        Assert.Equal(0.010, RecordMaking.TraitsOf(profile, BayBench.Checked("failed", 0.009)).ErrorLimit.Millimetres, 1e-9);
+    }
+
     private static FinishedCapture Capture(Length? tir, Length? uncertainty, Limit? limit) => new()
     {
         Id = "20260314-090000-abc123",

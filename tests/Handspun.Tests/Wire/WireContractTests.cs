@@ -156,7 +156,7 @@ public sealed class WireContractTests
         var json = JsonSerializer.SerializeToElement(ResultMessage.Of("2026-0001", "pinion-runout", record, LengthUnit.Inch), WireJson.Options);
 
         Assert.Equal(
-            ["record", "job", "point", "kind", "capture", "gauge", "at", "status", "ended", "value_title", "value_mm", "value_u95_mm", "verdict", "probability_over", "limit", "warnings", "missing", "sentence", "turns", "tir_mm", "tir_u95_mm", "eccentricity_mm", "eccentricity_u95_mm", "eccentricity_toward_deg", "eccentricity_toward_u95_deg", "roundness_mm", "zone_roundness_mm", "circumscribed_roundness_mm", "inscribed_roundness_mm", "high_spot_deg", "high_spot_u95_deg", "low_spot_deg", "angle_reference", "tir_by_turn_mm", "tir_with_faults_mm", "faults", "readings", "rejected"],
+            ["record", "job", "point", "kind", "capture", "gauge", "gauge_check", "at", "status", "ended", "value_title", "value_mm", "value_u95_mm", "verdict", "probability_over", "limit", "warnings", "missing", "sentence", "turns", "tir_mm", "tir_u95_mm", "eccentricity_mm", "eccentricity_u95_mm", "eccentricity_toward_deg", "eccentricity_toward_u95_deg", "roundness_mm", "zone_roundness_mm", "circumscribed_roundness_mm", "inscribed_roundness_mm", "high_spot_deg", "high_spot_u95_deg", "low_spot_deg", "angle_reference", "tir_by_turn_mm", "tir_with_faults_mm", "faults", "readings", "rejected"],
             json.EnumerateObject().Select(property => property.Name));
         Assert.Equal("ok", json.GetProperty("status").GetString());
         Assert.Equal("stood-still", json.GetProperty("ended").GetString());

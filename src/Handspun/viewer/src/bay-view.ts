@@ -99,7 +99,7 @@ export function viewOf(state: BayState): BayView {
     takesMarks: bay?.takes_marks ?? true,
     dial: dialOf(result),
     verdict: result ? verdictOf(result) : null,
-    warnings: (result ?? (stage === 'running' ? progress : null))?.warnings.map((warning) => warning.sentence) ?? [],
+    warnings: (result ?? (stage === 'running' || stage === 'waiting' ? progress : null))?.warnings.map((warning) => warning.sentence) ?? [],
     limit: onPoint ? limitWords(state, unit) : '',
     stop: stopOf(bay, result),
     gauge: onPoint ? gauge : null,

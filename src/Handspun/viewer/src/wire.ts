@@ -85,12 +85,25 @@ export interface Fault {
   readonly sentence: string;
 }
 
+/** The newest check of a gauge at the time of a record. */
+export interface GaugeCheck {
+  readonly at: string;
+  readonly due_on: string;
+  readonly by: string;
+  readonly against: string;
+  readonly error_mm: number;
+  readonly error_u95_mm: number;
+  readonly found: 'good' | 'undecided' | 'failed';
+}
+
 export interface Result {
   readonly record: string;
   readonly job: string;
   readonly point: string;
   readonly capture: string;
   readonly gauge: string;
+  /** Null where it was never checked. */
+  readonly gauge_check?: GaugeCheck | null;
   readonly at: string;
   readonly status: 'ok' | 'incomplete';
   readonly ended: string;

@@ -43,6 +43,13 @@ test('photos that are too large are told before they are sent', () => {
   assert.match(problemOf(Array.from({ length: 4 }, (_, i) => ({ name: `${i}.jpg`, size: 20 * mega })), 25 * mega, 75 * mega), /Together they have 80 MB/);
 });
 
+test('a waiting bay says what is wrong with its gauge', () => {
+  const warnings = [{ code: 'gauge-never-checked', sentence: 'The gauge was never checked.' }];
+  const shown = view({ kind: 'snapshot', bay }, { kind: 'progress', progress: { ...turning, phase: 'waiting', warnings } });
+  assert.equal(shown.stage, 'waiting');
+  assert.deepEqual(shown.warnings, ['The gauge was never checked.']);
+});
+
 test('a turning bay shows the runout so far, the turns and the speed', () => {
   const shown = view({ kind: 'snapshot', bay }, { kind: 'progress', progress: turning });
   assert.equal(shown.phase, 'Turning');
