@@ -273,7 +273,7 @@ public sealed class GaugeListener
         var (unreadable, switches) = (decoder.Unreadable, decoder.UnitSwitches);
         var readings = new List<Reading>(1);
         decode(ref pending, at, readings);
-        _tally.Count(readings.Count, decoder.Unreadable - unreadable, at);
+        _tally.Count(readings, decoder.Unreadable - unreadable, at);
         _tally.Describe(decoder.Flags, decoder.StatedUnit);
         if (decoder.UnitSwitches > switches)
         {

@@ -60,6 +60,9 @@ public sealed record GaugeState
     /// <summary>When the newest reading came, on the gauge clock; null where none has come.</summary>
     public TimeSpan? LastReading { get; init; }
 
+    /// <summary>The newest reading, in millimetres; null where none has come.</summary>
+    public double? ShownMillimetres { get; init; }
+
     /// <summary>Index pulses so far, bouncing left out.</summary>
     public long Pulses { get; init; }
 

@@ -53,15 +53,15 @@ internal sealed class GaugeTally(GaugeSetup setup, GaugeClock clock, GaugeFeed f
         }
     }
 
-    public void Count(int readings, long unreadable, TimeSpan at)
+    public void Count(IReadOnlyList<Reading> readings, long unreadable, TimeSpan at)
     {
         lock (_lock)
         {
-            _state = _state with { Readings = _state.Readings + readings, Unreadable = _state.Unreadable + unreadable };
-            if (readings > 0)
+            _state = _state with { Readings = _state.Readings + readings.Count, Unreadable = _state.Unreadable + unreadable };
+            if (readings.Count > 0)
             {
                 _lastHeard = at;
-                _state = _state with { LastReading = at };
+                _state = _state with { LastReading = at, ShownMillimetres = readings[^1].Millimetres };
             }
         }
     }

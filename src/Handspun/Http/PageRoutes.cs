@@ -6,6 +6,8 @@ using Handspun.Jobs.Orders;
 using Handspun.Jobs.Plans;
 using Handspun.Jobs.Store;
 using Handspun.Pages;
+using Handspun.ShopGauges;
+using Handspun.Station;
 using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace Handspun.Http;
@@ -21,6 +23,10 @@ internal static class PageRoutes
         routes.MapGet("/", async (JobStore store, CancellationToken cancellation) =>
             Page<JobListPage>(ViewsOfJobs.List(await store.NewestAsync(ListedAtMost, cancellation))));
         routes.MapGet("/jobs/new", (PlanShelf shelf) => Page<JobFormPage>(new JobFormView(new JobFormValues { Plan = PlanShelf.Usual }, ViewsOfPlans.Choice(shelf), new Dictionary<string, string>())));
+        routes.MapGet("/gauges", async (GaugeDesk desk, CancellationToken cancellation) =>
+            Page<GaugeListPage>(ViewsOfGauges.List(await desk.AllAsync(cancellation), desk.Today)));
+        routes.MapGet("/gauges/{gauge}", async (string gauge, GaugeDesk desk, StationOptions options, CancellationToken cancellation) =>
+            Page<GaugePage>(ViewsOfGauges.Gauge(await desk.FindAsync(gauge, cancellation), desk.Today, options.Unit)));
         routes.MapGet("/bay", (Bay bay, BayDesk desk, string? gauge = null) =>
         {
             var task = bay.View(desk.Named(gauge)).Task;

@@ -25,5 +25,6 @@ internal static class StationRoutes
         calls.MapLabels();
         calls.MapRecords();
         calls.MapGauges();
+        calls.MapShopGauges();
     }
 }

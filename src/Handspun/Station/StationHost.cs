@@ -13,6 +13,7 @@ using Handspun.Http.Plans;
 using Handspun.Jobs.Plans;
 using Handspun.Jobs.Store;
 using Handspun.Photos;
+using Handspun.ShopGauges;
 using Handspun.Wire;
 using MQTTnet.AspNetCore;
 using MQTTnet.Server;
@@ -97,7 +98,7 @@ internal static class StationHost
         services.AddSingleton(new BaySettings());
         services.AddSingleton<ICaptureReceiver>(provider => provider.GetRequiredService<ProgressPublisher>());
         services.AddSingleton<ICaptureReceiver>(provider => provider.GetRequiredService<RecordFiler>());
-        services.AddSingleton<Bay>().AddSingleton<BayDesk>().AddSingleton<EntryDesk>().AddSingleton<FitDesk>();
+        services.AddSingleton<Bay>().AddSingleton<BayDesk>().AddSingleton<GaugeDesk>().AddSingleton<EntryDesk>().AddSingleton<FitDesk>();
         services.AddHostedService<BayService>();
     }
 

@@ -17,6 +17,7 @@ const result = await build({
   entryPoints: {
     bay: 'src/bay.ts',
     job: 'src/job.ts',
+    gauges: 'src/gauges.ts',
     handspun: 'styles/handspun.css',
   },
   outdir: out,

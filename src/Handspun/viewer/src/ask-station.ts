@@ -2,7 +2,7 @@
 
 export type Answer<T> = { readonly ok: true; readonly body: T } | { readonly ok: false; readonly sentence: string };
 
-export async function askStation<T>(method: 'POST' | 'PUT' | 'PATCH' | 'DELETE', address: string, body?: unknown): Promise<Answer<T>> {
+export async function askStation<T>(method: 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE', address: string, body?: unknown): Promise<Answer<T>> {
   try {
     const answer = await fetch(address, {
       method,
