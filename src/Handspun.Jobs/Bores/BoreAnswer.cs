@@ -50,9 +50,7 @@ public sealed record BoreAnswer(BoreForm Form, bool HasSize, IReadOnlyList<(Bore
     }
 
     /// <summary>The same in words.</summary>
-    public string Sentence => LeftOut == 0
-        ? Form.Sentence
-        : $"{Form.Sentence} {(LeftOut == 1 ? "One record is" : $"{LeftOut} records are")} left out: made with another setting, or at a place that was not said.";
+    public string Sentence => string.Join(' ', Sentences());
 
     /// <summary>The same in figures, in the order to be shown.</summary>
     public IEnumerable<Figure> ToShow(LengthUnit unit)
@@ -72,6 +70,20 @@ public sealed record BoreAnswer(BoreForm Form, bool HasSize, IReadOnlyList<(Bore
         if (Form is { OutOfRound: { } round, OutOfRoundU95: { } roundU95 })
         {
             yield return new("Out of round", LengthText.WithUncertainty(round, roundU95, unit));
+        }
+    }
+
+    private IEnumerable<string> Sentences()
+    {
+        yield return Form.Sentence;
+        if (!HasSize && Places.Count > 1)
+        {
+            yield return "This holds only where the gauge's zero was not touched in between.";
+        }
+
+        if (LeftOut > 0)
+        {
+            yield return $"{(LeftOut == 1 ? "One record is" : $"{LeftOut} records are")} left out: made with another setting, or at a place that was not said.";
         }
     }
 

@@ -67,6 +67,7 @@ public sealed class BoreAnswerTests
         var answer = BoreAnswer.Of(Point(Made(1, bare), Made(2, bare with { DeviationMillimetres = 0.016, ClockHours = 3 })))!;
 
         Assert.False(answer.HasSize);
+        Assert.Contains("zero was not touched", answer.Sentence, StringComparison.Ordinal);
         Assert.Null(answer.Verdict);
         Assert.Equal(0.006, answer.Form.OutOfRound!.Value.Millimetres, 1e-9);
         Assert.Equal("Mean deviation", answer.ToShow(LengthUnit.Inch).First().Label);
