@@ -29,13 +29,15 @@ var toward = new Option<double>("--toward-deg") { Description = "With --off-cent
 var fault = new Option<double?>("--fault-mm") { Description = "Put a narrow place 8 degrees wide on the shaft that stands out by so much, in millimetres; below zero it is sunk." };
 var faultAt = new Option<double>("--fault-at-deg") { Description = "With --fault-mm: where it is, in degrees.", DefaultValueFactory = _ => 200 };
 var index = new Option<bool>("--index") { Description = "A sensor beside it sees the shaft's zero pass once a turn; the gauge says so where its frames have room for it (text-labelled: s=I)." };
+var teeth = new Option<int>("--teeth") { Description = "With --index: the sensor sees a disc with so many teeth, the last of them missing, so that zero is after the gap." };
+var camCentre = new Option<double>("--cam-centre-deg") { Description = "Where the middle of the lobe is for the word 'cam', in degrees of the cam from the crank's zero.", DefaultValueFactory = _ => 140 };
 var sample = new Option<string?>("--sample") { Description = "Write a journal of one capture into this file instead of sending; the same seed gives the same file." };
 
 var switches = new Option<bool>("--switch-unit") { Description = "With --sample: somebody presses the unit button half way." };
 
 var root = new RootCommand("A gauge that is not there: sends the frames of an indicator on a shaft that a hand turns or pushes and pulls, on a tappet of a cam, or in a bore gauge that it rocks, over a real serial device.")
 {
-    link, tcp, tir, harmonics, seed, rate, turns, speed, every, inch, noise, endPlay, bore, boreOff, camLift, off, toward, fault, faultAt, index, speak, sample, switches,
+    link, tcp, tir, harmonics, seed, rate, turns, speed, every, inch, noise, endPlay, bore, boreOff, camLift, off, toward, fault, faultAt, index, teeth, camCentre, speak, sample, switches,
 };
 root.SetAction(async (parsed, stopping) =>
 {
@@ -77,9 +79,9 @@ root.SetAction(async (parsed, stopping) =>
         TurnEvery = parsed.GetValue(every) is { } seconds ? TimeSpan.FromSeconds(seconds) : null,
     };
     var tcpPort = parsed.GetValue(tcp) ?? (OperatingSystem.IsWindows() ? 0 : null);
-    var work = new HandWork { EndPlayMillimetres = parsed.GetValue(endPlay), BoreMillimetres = parsed.GetValue(bore), BoreOffMillimetres = parsed.GetValue(boreOff), CamLiftMillimetres = parsed.GetValue(camLift) };
+    var work = new HandWork { EndPlayMillimetres = parsed.GetValue(endPlay), BoreMillimetres = parsed.GetValue(bore), BoreOffMillimetres = parsed.GetValue(boreOff), CamLiftMillimetres = parsed.GetValue(camLift), CamCentreDegrees = parsed.GetValue(camCentre) };
     IWire Plug() => tcpPort is { } port ? new TcpOutlet(port) : new PseudoTerminal(parsed.GetValue(link));
-    var shaft = new ShaftUnderIndicator(shape, indicator, speech, parsed.GetValue(seed)) { Inch = parsed.GetValue(inch), HasIndex = parsed.GetValue(index) };
+    var shaft = new ShaftUnderIndicator(shape, indicator, speech, parsed.GetValue(seed)) { Inch = parsed.GetValue(inch), HasIndex = parsed.GetValue(index) || parsed.GetValue(teeth) > 0, TeethPerTurn = Math.Max(1, parsed.GetValue(teeth)), MissesTooth = parsed.GetValue(teeth) > 1 };
     await new VirtualGauge(shaft, work, Plug, pace, TimeProvider.System)
         .RunAsync(Console.In, Console.Out, stopping);
     return 0;

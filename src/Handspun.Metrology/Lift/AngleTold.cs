@@ -8,7 +8,8 @@ namespace Handspun.Metrology.Lift;
 /// <param name="Reference">What zero is.</param>
 /// <param name="Anchors">Angles at moments, ascending; doubts are standard uncertainties in turns.</param>
 /// <param name="ZeroDoubt">Standard uncertainty of zero itself, in turns.</param>
-internal sealed record AngleTold(AngleReference Reference, IReadOnlyList<AngleAnchor> Anchors, double ZeroDoubt)
+/// <param name="ZeroTold">Whether zero is the same place of the shaft in every capture.</param>
+internal sealed record AngleTold(AngleReference Reference, IReadOnlyList<AngleAnchor> Anchors, double ZeroDoubt, bool ZeroTold = true)
 {
     // A slot or a tooth is this true (from memory of what toothed discs and their sensors do): a fifth of a degree.
     private const double PulseDoubt = 0.2 / 360;
@@ -18,10 +19,12 @@ internal sealed record AngleTold(AngleReference Reference, IReadOnlyList<AngleAn
     public double PerTurn => Anchors.Count < 2 ? 0 : (Anchors.Count - 1) / Math.Max(1e-9, Anchors[^1].Turns - Anchors[0].Turns);
 
     /// <summary>The best source that a valid capture has: encoder, index, marks; null where none told two angles or more.</summary>
-    public static AngleTold? Of(RotationCapture capture)
+    /// <param name="capture">The capture.</param>
+    /// <param name="zeroAtMark">Whether zero is at the marks although pulses tell the angle.</param>
+    public static AngleTold? Of(RotationCapture capture, bool zeroAtMark)
     {
         var told = capture.EncoderSeconds.Length > 1 ? OfEncoder(capture)
-            : capture.IndexSeconds.Length > 1 ? OfIndex(capture)
+            : capture.IndexSeconds.Length > 1 ? OfIndex(capture, zeroAtMark)
             : OfMarks(capture);
         return told.Anchors.Count < 2 ? null : told;
     }
@@ -33,9 +36,9 @@ internal sealed record AngleTold(AngleReference Reference, IReadOnlyList<AngleAn
     {
         const double tells = 0.25;
         var apart = 1 / PerTurn;
-        if (Reference == AngleReference.Mark || apart > tells)
+        if (apart > tells)
         {
-            return this;   // a call may be left out, and less than a whole turn says little
+            return this;   // less than a good part of a turn says little, and a call may be left out
         }
 
         List<AngleAnchor> anchors = [.. Anchors];
@@ -98,12 +101,60 @@ internal sealed record AngleTold(AngleReference Reference, IReadOnlyList<AngleAn
         return whole ? step : 0;
     }
 
-    private static AngleTold OfIndex(RotationCapture capture)
+    private static AngleTold OfIndex(RotationCapture capture, bool zeroAtMark)
     {
         var seconds = capture.IndexSeconds.Span;
         var even = (seconds[^1] - seconds[0]) / (seconds.Length - 1);
-        return new(AngleReference.Index, Count(seconds, capture.TurnsPerIndex, Math.Min(LongestBounceSeconds, even / 5), PulseDoubt), 0);
+        var frame = FrameSeconds(capture);
+        var doubt = Math.Sqrt(PulseDoubt * PulseDoubt + Math.Pow(frame * capture.TurnsPerIndex / Math.Max(1e-6, even), 2) / 12);
+        var anchors = Count(seconds, capture.TurnsPerIndex, Math.Min(LongestBounceSeconds, even / 5), doubt).ConvertAll(anchor => anchor with { Seconds = anchor.Seconds - frame / 2 });
+        if (capture.ZeroPulse is { } zero && zero >= 0 && zero < seconds.Length)
+        {
+            return new(AngleReference.Index, Shifted(anchors, TurnsAt(anchors, seconds[zero] - frame / 2)), 0);
+        }
+
+        if (zeroAtMark && capture.MarkSeconds.Length > 0 && anchors.Count > 1)
+        {
+            return AtMarks(anchors, capture.MarkSeconds.Span);
+        }
+
+        var onceATurn = Math.Round(capture.TurnsPerIndex) is >= 1 and var whole && Math.Abs(capture.TurnsPerIndex - whole) < 1e-6;
+        return new(AngleReference.Index, anchors, 0, ZeroTold: onceATurn);
     }
+
+    // Pulses that come with the readings, in the gauge's own frames, passed some time since the frame before. 0 where they come by themselves.
+    private static double FrameSeconds(RotationCapture capture)
+    {
+        var readings = capture.Seconds.Span;
+        const double same = 1e-6;
+        var together = 0;
+        foreach (var pulse in capture.IndexSeconds.Span)
+        {
+            var after = readings.BinarySearch(pulse - same);
+            after = after < 0 ? ~after : after;
+            together += after < readings.Length && readings[after] <= pulse + same ? 1 : 0;
+        }
+
+        return together > 0.9 * capture.IndexSeconds.Length ? (readings[^1] - readings[0]) / Math.Max(1, readings.Length - 1) : 0;
+    }
+
+    // The pulses say how far it turned, the calls where zero is; whole turns between calls are taken out, and their mean is better than one.
+    private static AngleTold AtMarks(List<AngleAnchor> anchors, ReadOnlySpan<double> marks)
+    {
+        var first = TurnsAt(anchors, marks[0]);
+        var off = 0.0;
+        foreach (var mark in marks)
+        {
+            off += Math.IEEERemainder(TurnsAt(anchors, mark) - first, 1);
+        }
+
+        var speed = (anchors[^1].Turns - anchors[0].Turns) / Math.Max(1e-6, anchors[^1].Seconds - anchors[0].Seconds);
+        return new(AngleReference.Mark, Shifted(anchors, first + off / marks.Length), Runout.ZeroDoubt.CallSeconds * speed / Math.Sqrt(marks.Length));
+    }
+
+    private static double TurnsAt(List<AngleAnchor> anchors, double seconds) => IndexStarts.Even([seconds], anchors)?.Turns[0] ?? anchors[0].Turns;
+
+    private static AngleAnchor[] Shifted(IReadOnlyList<AngleAnchor> anchors, double zero) => [.. anchors.Select(anchor => anchor with { Turns = anchor.Turns - zero })];
 
     private static AngleTold OfMarks(RotationCapture capture)
     {

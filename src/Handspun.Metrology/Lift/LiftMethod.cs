@@ -38,7 +38,7 @@ public static class LiftMethod
             return Without(LiftStatus.TooShort, "The readings do not move: with the plunger on the tappet or pushrod, turn by hand for two turns of the cam, which are four of the crank.");
         }
 
-        if (AngleTold.Of(capture)?.WithEnds(trace.Seconds[0], trace.Seconds[^1]) is not { } told)
+        if (AngleTold.Of(capture, settings.ZeroAtMark)?.WithEnds(trace.Seconds[0], trace.Seconds[^1]) is not { } told)
         {
             return Without(LiftStatus.NoAngle, "Nothing told the angle: fit an index or an encoder, or call the mark each time it passes, and capture again.");
         }

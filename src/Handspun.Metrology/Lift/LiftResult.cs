@@ -46,6 +46,9 @@ public sealed record LiftResult
     /// <summary>What zero degrees is.</summary>
     public AngleReference Reference { get; init; }
 
+    /// <summary>Whether zero is the same place of the shaft in every capture; false where pulses come several times a turn and nothing tells them apart.</summary>
+    public bool ZeroTold { get; init; } = true;
+
     /// <summary>The nose's height above the base circle, at the tappet.</summary>
     public Measured<Length>? LobeLift { get; init; }
 

@@ -24,6 +24,9 @@ public sealed record LiftSettings
     /// <summary>Which shaft the angle is told of.</summary>
     public AngleShaft AngleOf { get; init; }
 
+    /// <summary>Whether zero is at the marks although pulses tell the angle: where several come in a turn and none of them is known to be at zero.</summary>
+    public bool ZeroAtMark { get; init; }
+
     /// <summary>The lift, at the lobe, at which the lobe counts as open: 0.050 in, 1 mm, or what the card says. Above zero.</summary>
     public Length CheckingLift { get; init; } = UsualCheckingLift;
 

@@ -45,6 +45,7 @@ public sealed record LobePair
         return intake.Status != LiftStatus.Measured ? "The intake lobe is not measured yet: take its lift curve first."
             : exhaust.Status != LiftStatus.Measured ? "The exhaust lobe is not measured yet: take its lift curve first."
             : intake.Reference != exhaust.Reference || intake.AngleOf != exhaust.AngleOf ? "The two lobes were measured from different references: take both with the same index, mark or encoder, left where it is."
+            : !intake.ZeroTold || !exhaust.ZeroTold ? "Several pulses come in a turn and nothing tells which of them is at zero, so the two lobes cannot be laid beside each other: take a disc with a missing tooth, or press for the mark each time it passes."
             : intake.CheckingLift != exhaust.CheckingLift ? "The two lobes were measured at different checking lifts: measure both at the same one."
             : null;
     }

@@ -19,6 +19,9 @@ public sealed record RotationCapture
     /// <summary>Shaft turns from one index pulse to the next: 1, or the overall gear ratio when the pulse comes from the rear wheel.</summary>
     public double TurnsPerIndex { get; init; } = 1;
 
+    /// <summary>The place among the index pulses of one that is known to be at zero, where several come in a turn; null where none is.</summary>
+    public int? ZeroPulse { get; init; }
+
     /// <summary>When the mechanic said that the reference mark passes the pointer, in seconds.</summary>
     public ReadOnlyMemory<double> MarkSeconds { get; init; }
 

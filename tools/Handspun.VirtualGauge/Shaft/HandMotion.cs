@@ -10,6 +10,9 @@ namespace Handspun.VirtualGauge.Shaft;
 /// <param name="MillimetresAt">What the indicator would show after so many seconds, up to that.</param>
 internal sealed record HandMotion(double Seconds, Func<double, double> MillimetresAt)
 {
+    /// <summary>Where the crank stands after so many seconds, in turns; null where no crank turns.</summary>
+    public Func<double, double>? TurnsAt { get; init; }
+
     /// <summary>Pushes and pulls the shaft from stop to stop.</summary>
     /// <param name="work">How far it can move.</param>
     /// <param name="cycles">How often, there and back.</param>
@@ -36,9 +39,9 @@ internal sealed record HandMotion(double Seconds, Func<double, double> Millimetr
     /// <param name="seed">The same seed gives the same hand.</param>
     public static HandMotion Cam(HandWork work, double fromTurns, double turns, double turnsPerSecond, int seed)
     {
-        var lobe = new CamLobe { LiftMillimetres = work.CamLiftMillimetres, CentrelineDegrees = 140 };
+        var lobe = new CamLobe { LiftMillimetres = work.CamLiftMillimetres, CentrelineDegrees = work.CamCentreDegrees };
         var hand = HandTurn.Create(seed, turns, turnsPerSecond);
-        return new(hand.Seconds, seconds => lobe.HeightAt(180 * (fromTurns + hand.TurnsAt(seconds))));
+        return new(hand.Seconds, seconds => lobe.HeightAt(180 * (fromTurns + hand.TurnsAt(seconds)))) { TurnsAt = seconds => fromTurns + hand.TurnsAt(seconds) };
     }
 }
 
@@ -50,6 +53,9 @@ internal sealed record HandWork
 
     /// <summary>How high the cam lifts.</summary>
     public double CamLiftMillimetres { get; init; } = 9;
+
+    /// <summary>Where the middle of the lobe is, in degrees of the cam from where the crank's zero is.</summary>
+    public double CamCentreDegrees { get; init; } = 140;
 
     /// <summary>The bore.</summary>
     public double BoreMillimetres { get; init; } = 21.4;

@@ -19,7 +19,7 @@ internal sealed class ShaftUnderIndicator(ShaftShape shape, Indicator indicator,
     private double _turnsBefore;
     private HandMotion? _motion;
     private TimeSpan _motionFrom;
-    private double _turnsShown;
+    private long _toothShown;
 
     /// <summary>Whether the indicator is set to inches.</summary>
     public bool Inch { get; set; }
@@ -29,6 +29,12 @@ internal sealed class ShaftUnderIndicator(ShaftShape shape, Indicator indicator,
 
     /// <summary>Whether a sensor beside it sees the shaft's zero pass, once a turn.</summary>
     public bool HasIndex { get; init; }
+
+    /// <summary>How often it sees something pass in a turn: once, or each tooth of a disc.</summary>
+    public int TeethPerTurn { get; init; } = 1;
+
+    /// <summary>Whether the last tooth of the disc is missing, so that zero is after the gap.</summary>
+    public bool MissesTooth { get; init; }
 
     /// <summary>Whether the hand is still turning.</summary>
     public bool IsTurning(TimeSpan now) => _hand is not null && (now - _handFrom).TotalSeconds < _hand.Seconds;
@@ -53,9 +59,10 @@ internal sealed class ShaftUnderIndicator(ShaftShape shape, Indicator indicator,
     /// <summary>The frame that the gauge sends now.</summary>
     public byte[] FrameAt(TimeSpan now)
     {
-        var (before, turns) = (_turnsShown, TurnsAt(now));
-        _turnsShown = turns;
-        var passed = HasIndex && Math.Floor(turns) > Math.Floor(before);
+        var turns = _motion is { TurnsAt: { } crank } ? crank(Math.Min((now - _motionFrom).TotalSeconds, _motion.Seconds)) : TurnsAt(now);
+        var tooth = (long)Math.Floor(turns * TeethPerTurn);
+        var passed = HasIndex && tooth > _toothShown && !(MissesTooth && tooth % TeethPerTurn == TeethPerTurn - 1);
+        _toothShown = tooth;
         return speak(new Shown(indicator.Show(MillimetresAt(now), _noise), Inch, BatteryLow, passed));
     }
 
