@@ -9,24 +9,6 @@ namespace Handspun.EndToEnd;
 /// <summary>A crank that is measured at both ends, each with a gauge and an index of its own.</summary>
 public sealed class BothEndsTests(Browser browser) : IClassFixture<Browser>
 {
-    private const string Profile =
-        """
-        title = "Labelled text with an index"
-        [link]
-        baud = 38400
-        [frame]
-        kind = "text-pattern"
-        pattern = 'ch=[0-9]+;v=(?<value>-?[0-9]+\.[0-9]+);u=(?<unit>[a-z]+);s=(?<flag>[A-Z]?)'
-        [flags]
-        index = "I"
-        [index]
-        source = "token"
-        [value]
-        unit = "mm"
-        resolution_mm = 0.001
-        error_limit_mm = 0.003
-        """;
-
     private static readonly object Measures = new
     {
         drive_side_from_bearing = "60 mm",
@@ -44,7 +26,7 @@ public sealed class BothEndsTests(Browser browser) : IClassFixture<Browser>
     {
         await using var workshop = new Workshop { Profile = "labelled-index" };
         Directory.CreateDirectory(Path.Combine(workshop.Data, "profiles"));
-        await File.WriteAllTextAsync(Path.Combine(workshop.Data, "profiles", "labelled-index.toml"), Profile);
+        await File.WriteAllTextAsync(Path.Combine(workshop.Data, "profiles", "labelled-index.toml"), IndexedProfile.Text);
         var drivePort = Path.Combine(workshop.Folder, "drive-port");
         await workshop.StartGaugeAsync(more: Shaft(0.02));
         await using var drive = RunningProgram.Start(Programs.VirtualGauge, ["--link", drivePort, "--seed", "2", .. Shaft(0.03)]);

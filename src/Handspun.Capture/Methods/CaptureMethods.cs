@@ -1,5 +1,6 @@
 using Handspun.Capture.Methods.Bore;
 using Handspun.Capture.Methods.EndPlay;
+using Handspun.Capture.Methods.Lift;
 using Handspun.Capture.Methods.Runout;
 using Handspun.Jobs.Points;
 
@@ -9,7 +10,7 @@ namespace Handspun.Capture.Methods;
 public static class CaptureMethods
 {
     /// <summary>All methods, one a kind.</summary>
-    public static IReadOnlyList<ICaptureMethod> All { get; } = [new RunoutCapture(), new EndPlayCapture(), new BoreCapture()];
+    public static IReadOnlyList<ICaptureMethod> All { get; } = [new RunoutCapture(), new EndPlayCapture(), new BoreCapture(), new LiftCapture()];
 
     /// <summary>The method for a kind of point; null where its points are typed.</summary>
     public static ICaptureMethod? Find(PointKind kind) => All.FirstOrDefault(method => method.Kind == kind);

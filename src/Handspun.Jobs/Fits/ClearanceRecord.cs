@@ -1,6 +1,4 @@
 using Handspun.Jobs.Limits;
-using Handspun.Jobs.Orders;
-using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
 using Handspun.Metrology.Fits;
 
@@ -9,41 +7,24 @@ namespace Handspun.Jobs.Fits;
 /// <summary>Makes the record of a clearance from the records that count for bore and body.</summary>
 public static class ClearanceRecord
 {
-    /// <summary>The record that is due; null where a size is missing, or where the newest record rests on these two and this limit already.</summary>
-    /// <param name="job">The job with its points and records.</param>
-    /// <param name="pair">Bore and body.</param>
+    /// <summary>The record.</summary>
+    /// <param name="bore">The bore.</param>
+    /// <param name="body">The body in it.</param>
+    /// <param name="limit">What the clearance is held against; null where there is no limit.</param>
     /// <param name="time">The wall clock.</param>
-    public static CaptureRecord? Due(Job job, FitPair pair, TimeProvider time)
+    public static CaptureRecord Of(RecordedSize bore, RecordedSize body, Limit? limit, TimeProvider time)
     {
-        var (bore, body) = (Counting(job, pair.Bore), Counting(job, pair.Body));
-        if (bore?.Figures.AbsoluteSize is not { } inside || body?.Figures.AbsoluteSize is not { } outside)
-        {
-            return null;
-        }
-
-        var point = job.Points.Find(p => p.Code == pair.Clearance.Code);
-        var limit = point is null ? pair.Clearance.ShippedLimit : point.Limit;
-        return RestsOn(point, bore.Id, body.Id, limit) ? null : Made(inside, outside, bore.Id, body.Id, limit, time);
-    }
-
-    private static CaptureRecord? Counting(Job job, string code) => job.Points.Find(point => point.Code == code)?.Counting;
-
-    private static bool RestsOn(JobPoint? point, string bore, string body, Limit? limit) =>
-        point?.NewestFirst.FirstOrDefault() is { Figures: ClearanceFigures figures } newest && figures.BoreRecord == bore && figures.BodyRecord == body && newest.Limit == limit;
-
-    private static CaptureRecord Made(MeasuredSize bore, MeasuredSize body, string boreRecord, string bodyRecord, Limit? limit, TimeProvider time)
-    {
-        var clearance = Clearance.Of(bore, body);
+        var clearance = Clearance.Of(bore.Size, body.Size);
         var figures = new ClearanceFigures
         {
             ClearanceMillimetres = clearance.Size.Millimetres,
             ClearanceU95Millimetres = clearance.U95.Millimetres,
-            BoreMillimetres = bore.Size.Millimetres,
-            BoreU95Millimetres = bore.U95.Millimetres,
-            BodyMillimetres = body.Size.Millimetres,
-            BodyU95Millimetres = body.U95.Millimetres,
-            BoreRecord = boreRecord,
-            BodyRecord = bodyRecord,
+            BoreMillimetres = bore.Size.Size.Millimetres,
+            BoreU95Millimetres = bore.Size.U95.Millimetres,
+            BodyMillimetres = body.Size.Size.Millimetres,
+            BodyU95Millimetres = body.Size.U95.Millimetres,
+            BoreRecord = bore.Record,
+            BodyRecord = body.Record,
         };
         var decision = RecordVerdict.Of(figures, limit);
         return new CaptureRecord
@@ -75,3 +56,8 @@ public static class ClearanceRecord
         }
     }
 }
+
+/// <summary>A size with the record that it is from.</summary>
+/// <param name="Record">The record's name.</param>
+/// <param name="Size">The size.</param>
+public readonly record struct RecordedSize(string Record, MeasuredSize Size);

@@ -1,18 +1,48 @@
+using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
+using Handspun.Jobs.Records;
+using Handspun.Jobs.WorkedOut;
 
 namespace Handspun.Jobs.Fits;
 
-/// <summary>A body in its bore, as points of the catalogue.</summary>
-/// <param name="Clearance">The point whose result is the clearance.</param>
-/// <param name="Bore">The bore's point.</param>
-/// <param name="Body">The body's point.</param>
-public sealed record FitPair(MeasuringPoint Clearance, string Bore, string Body)
+/// <summary>A body in its bore, as points of the catalogue: the four lifters, and both journals of the cam.</summary>
+public sealed record FitPair : WorkedOutPoint
 {
-    /// <summary>All pairs: the four lifters, and both journals of the cam.</summary>
-    public static IReadOnlyList<FitPair> All { get; } =
+    private FitPair(MeasuringPoint point, string bore, string body) => (Point, Bore, Body) = (point, bore, body);
+
+    /// <summary>All pairs.</summary>
+    public static new IReadOnlyList<FitPair> All { get; } =
     [
         .. PointCatalogue.All.Where(point => point.Kind == PointKind.Clearance).Select(point => point.Code.StartsWith("lifter-", StringComparison.Ordinal)
-            ? new FitPair(point, point.Code.Replace("-clearance-", "-bore-", StringComparison.Ordinal), point.Code.Replace("-clearance-", "-body-", StringComparison.Ordinal))
-            : new FitPair(point, point.Code.Replace("-clearance-", "-bearing-bore-", StringComparison.Ordinal), point.Code.Replace("-clearance-", "-journal-", StringComparison.Ordinal))),
+            ? new FitPair(point, Other(point, "-bore-"), Other(point, "-body-"))
+            : new FitPair(point, Other(point, "-bearing-bore-"), Other(point, "-journal-"))),
     ];
+
+    /// <inheritdoc/>
+    public override MeasuringPoint Point { get; }
+
+    /// <summary>The bore's point.</summary>
+    public string Bore { get; }
+
+    /// <summary>The body's point.</summary>
+    public string Body { get; }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Of => [Bore, Body];
+
+    /// <inheritdoc/>
+    public override CaptureRecord? Due(Job job, TimeProvider time)
+    {
+        var (bore, body, point) = (Counting(job, Bore), Counting(job, Body), In(job));
+        if (bore?.Figures.AbsoluteSize is not { } inside || body?.Figures.AbsoluteSize is not { } outside)
+        {
+            return null;
+        }
+
+        var limit = point is null ? Point.ShippedLimit : point.Limit;
+        var same = point?.NewestFirst.FirstOrDefault() is { Figures: ClearanceFigures last } newest && last.BoreRecord == bore.Id && last.BodyRecord == body.Id && newest.Limit == limit;
+        return same ? null : ClearanceRecord.Of(new(bore.Id, inside), new(body.Id, outside), limit, time);
+    }
+
+    private static string Other(MeasuringPoint point, string words) => point.Code.Replace("-clearance-", words, StringComparison.Ordinal);
 }

@@ -7,7 +7,7 @@ public static class PointCatalogue
 {
     /// <summary>All of them, in the order in which a cam chest is gone through.</summary>
     public static IReadOnlyList<MeasuringPoint> All { get; } =
-        [.. RunoutPoints.All, .. EndPlayPoints.All, .. BorePoints.All, .. BodyPoints.All, .. ClearancePoints.All, .. LiftPoints.All, .. HandPoints.All];
+        [.. RunoutPoints.All, .. EndPlayPoints.All, .. BorePoints.All, .. BodyPoints.All, .. ClearancePoints.All, .. LiftPoints.All, .. TimingPoints.All, .. HandPoints.All];
 
     /// <summary>What a job takes when nobody chooses: the runout of both shaft ends.</summary>
     public static IReadOnlyList<MeasuringPoint> Usual { get; } = RunoutPoints.All;

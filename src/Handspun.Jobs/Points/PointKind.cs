@@ -23,6 +23,9 @@ public enum PointKind
 
     /// <summary>Bore less body, worked out of two sizes.</summary>
     Clearance,
+
+    /// <summary>What both lobes of a cylinder do together, worked out of two lift curves.</summary>
+    CamTiming,
 }
 
 /// <summary>The words for kinds of points in data.</summary>
@@ -38,6 +41,7 @@ public static class PointKindCodes
         PointKind.LiftCurve => "lift-curve",
         PointKind.ByHand => "by-hand",
         PointKind.Clearance => "clearance",
+        PointKind.CamTiming => "cam-timing",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such kind of point."),
     };
 

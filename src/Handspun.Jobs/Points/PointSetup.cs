@@ -7,6 +7,8 @@ namespace Handspun.Jobs.Points;
 [JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
 [JsonDerivedType(typeof(RunoutSetup), "runout")]
 [JsonDerivedType(typeof(BoreSetup), "bore")]
+[JsonDerivedType(typeof(LiftSetup), "lift-curve")]
+[JsonDerivedType(typeof(CamCardSetup), "cam-timing")]
 public abstract record PointSetup
 {
     /// <summary>The kind of point that it is for.</summary>

@@ -10,6 +10,11 @@ public static class RecordSentence
     /// <summary>What was found, and what it means against the limit.</summary>
     public static string Of(CaptureRecord record, LengthUnit unit)
     {
+        if (record.Figures.InWords(unit) is { } words)
+        {
+            return words;
+        }
+
         if (Value(record, unit) is not { } value)
         {
             return record.Missing ?? "The capture gave no result.";

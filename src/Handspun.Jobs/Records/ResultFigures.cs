@@ -18,6 +18,8 @@ namespace Handspun.Jobs.Records;
 [JsonDerivedType(typeof(HandFigures), "by-hand")]
 [JsonDerivedType(typeof(SizeFigures), "outside-size")]
 [JsonDerivedType(typeof(ClearanceFigures), "clearance")]
+[JsonDerivedType(typeof(LiftFigures), "lift-curve")]
+[JsonDerivedType(typeof(TimingFigures), "cam-timing")]
 public abstract record ResultFigures
 {
     /// <summary>Readings in the capture.</summary>
@@ -48,6 +50,13 @@ public abstract record ResultFigures
     /// <summary>What to do where the limit lies inside the uncertainty, in one sentence.</summary>
     public abstract string SurerBy { get; }
 
+    /// <summary>The result as it stands on a screen, with its unit; null where there is none.</summary>
+    public virtual ShownResult? InFigures(LengthUnit unit) =>
+        this is { Value: { } value, ValueU95: { } u95 } ? new(LengthText.Of(value, unit), LengthText.Uncertainty(u95, unit)) : null;
+
+    /// <summary>The whole result in a sentence or two where it is no single length; null leaves it to the value and the limit.</summary>
+    public virtual string? InWords(LengthUnit unit) => null;
+
     /// <summary>What the value rests on and what else was found, for a person, in the order to be shown.</summary>
     public abstract IEnumerable<Figure> ToShow(LengthUnit unit);
 }
@@ -56,3 +65,8 @@ public abstract record ResultFigures
 /// <param name="Label">Such as <c>Turns</c>.</param>
 /// <param name="Text">Such as <c>3.2</c>, with its unit where it has one.</param>
 public sealed record Figure(string Label, string Text);
+
+/// <summary>A result on a screen.</summary>
+/// <param name="Value">Such as <c>0.0031 in</c> or <c>104.0°</c>.</param>
+/// <param name="U95">Its expanded uncertainty (k = 2), without a sign.</param>
+public sealed record ShownResult(string Value, string U95);

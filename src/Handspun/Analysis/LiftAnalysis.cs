@@ -1,4 +1,6 @@
+using Handspun.Capture.Methods.Lift;
 using Handspun.Jobs.Limits;
+using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
 using Handspun.Metrology.Lift;
 using Handspun.Metrology.Quantities;
@@ -10,7 +12,8 @@ internal static class LiftAnalysis
 {
     public static AnalysisAnswer Of(string file, CaptureFile read, Limit? limit)
     {
-        var result = LiftMethod.Measure(read.Capture, read.Gauge, read.Lift);
+        var setup = read.Setup as LiftSetup;
+        var result = LiftMethod.Measure(LiftAsked.Readings(read.Capture, setup), read.Gauge, setup is null ? read.Lift : LiftAsked.Settings(setup));
         var ofCrank = result.AngleOf == AngleShaft.Crank;
         double? Degrees(CamAngle? angle) => ofCrank ? angle?.AtCrank().Degrees : angle?.Degrees;
 

@@ -1,16 +1,16 @@
 using Handspun.Broker;
-using Handspun.Fits;
 using Handspun.Jobs.Entries;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
 using Handspun.Jobs.Standing;
 using Handspun.Jobs.Store;
+using Handspun.WorkedOut;
 
 namespace Handspun.Entries;
 
 /// <summary>Where what a tool showed is typed and becomes a record.</summary>
-internal sealed class EntryDesk(JobStore store, ResultPublisher results, FitDesk fits, TimeProvider time)
+internal sealed class EntryDesk(JobStore store, ResultPublisher results, WorkedOutDesk workedOut, TimeProvider time)
 {
     /// <summary>Reads an entry and, where nothing is wrong with it, files its record.</summary>
     /// <exception cref="JobNotFoundException">There is no such job or point.</exception>
@@ -31,7 +31,7 @@ internal sealed class EntryDesk(JobStore store, ResultPublisher results, FitDesk
         var record = EntryRecord.Of(place, read, time);
         var changed = await store.AttachAsync(job, point, record, cancellationToken);
         await results.PublishNewAsync(changed, changed.Points.First(p => p.Code == point), record, cancellationToken);
-        await fits.RenewAsync(job, point, cancellationToken);
+        await workedOut.RenewAsync(job, point, cancellationToken);
         return new(read.Problems, record);
     }
 

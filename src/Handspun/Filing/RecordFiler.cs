@@ -3,11 +3,11 @@ using Handspun.Broker;
 using Handspun.Capture.Bays;
 using Handspun.Capture.Finishing;
 using Handspun.Capture.Progress;
-using Handspun.Fits;
 using Handspun.Gauges.Listening;
 using Handspun.Jobs.Records;
 using Handspun.Jobs.Store;
 using Handspun.Station;
+using Handspun.WorkedOut;
 
 namespace Handspun.Filing;
 
@@ -19,7 +19,7 @@ internal sealed class RecordFiler(
     GaugeRoster gauges,
     JobStore store,
     ResultPublisher results,
-    FitDesk fits,
+    WorkedOutDesk workedOut,
     ILogger<RecordFiler> logger) : StationService, ICaptureReceiver
 {
     private const int Waiting = 64;
@@ -110,7 +110,7 @@ internal sealed class RecordFiler(
             interrupted.Strike(capture.Id);
             FilingLog.Filed(logger, capture.Id, capture.Task.Job, capture.Task.Point, RecordCodes.Of(record.Status));
             await results.PublishNewAsync(job, job.Points.First(point => point.Code == capture.Task.Point), record, CancellationToken.None);
-            await fits.RenewAsync(capture.Task.Job, capture.Task.Point, CancellationToken.None);
+            await workedOut.RenewAsync(capture.Task.Job, capture.Task.Point, CancellationToken.None);
         }
         catch (Exception e) when (e is not OperationCanceledException)
         {

@@ -1,6 +1,7 @@
 using Handspun.Capture.Finishing;
 using Handspun.Gauges.Journal;
 using Handspun.Jobs.Records;
+using Handspun.Pictures.Page;
 using Handspun.Station;
 
 namespace Handspun.Filing;
@@ -45,8 +46,15 @@ internal sealed class RecordFolder(StationOptions options)
     {
         if (RecordPictures.Of(capture, record, options.Unit) is { } picture)
         {
-            File.WriteAllBytes(SvgOf(record.Id), picture.ToSvg());
-            File.WriteAllBytes(PngOf(record.Id), picture.ToPng(2 * picture.Width, 2 * picture.Height));
+            Write(record.Id, picture);
         }
+    }
+
+    /// <summary>Writes a record's picture, for screens and for print.</summary>
+    public void Write(string record, Picture picture)
+    {
+        Directory.CreateDirectory(options.Data.Record(record));
+        File.WriteAllBytes(SvgOf(record), picture.ToSvg());
+        File.WriteAllBytes(PngOf(record), picture.ToPng(2 * picture.Width, 2 * picture.Height));
     }
 }

@@ -2,12 +2,14 @@ using System.Globalization;
 using Handspun.Capture.Finishing;
 using Handspun.Capture.Methods.Bore;
 using Handspun.Capture.Methods.EndPlay;
+using Handspun.Capture.Methods.Lift;
 using Handspun.Capture.Methods.Runout;
 using Handspun.Jobs.Bores;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Records;
 using Handspun.Pictures.Bore;
 using Handspun.Pictures.EndPlay;
+using Handspun.Pictures.Lift;
 using Handspun.Pictures.Page;
 using Handspun.Pictures.Runout;
 
@@ -50,6 +52,18 @@ internal static class RecordPictures
             Result = bore.Result,
             LargerReadsLower = bore.Setup?.LargerReadsLower == true,
             Place = bore.Setup is { } setup ? BorePlaces.InWords(setup, unit) : null,
+            Limit = record.Limit?.Tolerance,
+            Verdict = record.Verdict,
+            Unit = unit,
+        }),
+        LiftFinding lift => LiftPicture.Draw(new LiftPictureContent
+        {
+            Title = TitleOf(capture),
+            Subtitle = SubtitleOf(capture, record),
+            Seconds = capture.Readings.Seconds,
+            Millimetres = capture.Readings.Millimetres,
+            Result = lift.Result,
+            Top = lift.Setup?.Top,
             Limit = record.Limit?.Tolerance,
             Verdict = record.Verdict,
             Unit = unit,

@@ -1,7 +1,6 @@
 using Handspun.Http.Plans;
 using Handspun.Bays;
 using Handspun.Broker;
-using Handspun.Fits;
 using Handspun.Jobs.Book;
 using Handspun.Jobs.Book.Acts;
 using Handspun.Jobs.Orders;
@@ -9,6 +8,7 @@ using Handspun.Jobs.Plans;
 using Handspun.Jobs.Store;
 using Handspun.Station;
 using Handspun.Wire;
+using Handspun.WorkedOut;
 
 namespace Handspun.Http;
 
@@ -49,20 +49,20 @@ internal static class JobCalls
     }
 
     private static async Task<JobMessage> SetLimitAsync(
-        string job, string point, LimitRequest request, BookDesk book, BayDesk desk, FitDesk fits, TimeProvider time, JobStore store, StationOptions options, HttpContext http, CancellationToken cancellation)
+        string job, string point, LimitRequest request, BookDesk book, BayDesk desk, WorkedOutDesk workedOut, TimeProvider time, JobStore store, StationOptions options, HttpContext http, CancellationToken cancellation)
     {
         var changed = await book.WriteAsync(http, job, Subject.Limit(point), request.Signed, found => request.Read(found, point, time));
         await desk.RenewAsync(job, point, cancellation);
-        await fits.RenewAsync(job, point, cancellation);
+        await workedOut.RenewAsync(job, point, cancellation);
         return await store.FindAsync(job, cancellation) is { } now ? JobMessage.Of(now, options.Unit) : changed;
     }
 
     private static async Task<JobMessage> PickAsync(
-        string job, string point, PickRequest request, JobStore store, ResultPublisher results, FitDesk fits, StationOptions options, CancellationToken cancellation)
+        string job, string point, PickRequest request, JobStore store, ResultPublisher results, WorkedOutDesk workedOut, StationOptions options, CancellationToken cancellation)
     {
         var changed = await store.PickAsync(job, point, request.Record, cancellation);
         await results.PublishCountingAsync(changed, changed.Points.Find(p => p.Code == point)!, cancellation);
-        await fits.RenewAsync(job, point, cancellation);
+        await workedOut.RenewAsync(job, point, cancellation);
         return JobMessage.Of(await store.FindAsync(job, cancellation) ?? changed, options.Unit);
     }
 

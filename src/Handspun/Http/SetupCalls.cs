@@ -4,6 +4,7 @@ using Handspun.Jobs.Store;
 using Handspun.Setups;
 using Handspun.Station;
 using Handspun.Wire;
+using Handspun.WorkedOut;
 
 namespace Handspun.Http;
 
@@ -26,7 +27,7 @@ internal static class SetupCalls
     }
 
     private static async Task<SetupMessage> SetAsync(
-        string job, string point, Dictionary<string, string?> typed, JobStore store, BayDesk desk, StationOptions options, CancellationToken cancellation)
+        string job, string point, Dictionary<string, string?> typed, JobStore store, BayDesk desk, WorkedOutDesk workedOut, StationOptions options, CancellationToken cancellation)
     {
         var found = await PointAsync(store, job, point, cancellation);
         return await KeepAsync(job, found, typed, store, desk, options, cancellation);
@@ -48,6 +49,7 @@ internal static class SetupCalls
         var sheet = SetupSheets.Find(found.Kind) ?? throw new RequestSentenceException($"Nothing need be said of {found.Title} before it is measured.");
         var changed = await store.SetUpAsync(job, point, sheet.Read(new TypedSheet(typed, sheet)), cancellation);
         await desk.RenewAsync(job, point, cancellation);
+        await workedOut.RenewAsync(job, point, cancellation);
         return SetupMessage.Of(changed.Points.Find(p => p.Code == point)!, options.Unit);
     }
 

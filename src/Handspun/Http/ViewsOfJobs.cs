@@ -74,6 +74,7 @@ internal static class ViewsOfJobs
         Limit = LimitPages.View(point.Limit, shown.Unit),
         Records = [.. point.NewestFirst.Select(record => Record(record, point, shown.Unit))],
         GaugeInBay = shown.InBay.FirstOrDefault(task => task.Job == job.Number && task.Point == point.Code)?.Gauge.ToString(),
+        TakesLimit = point.Kind != PointKind.CamTiming,
         ForBay = CaptureMethods.Find(point.Kind) is not null,
         TypeText = EntryReading.Ways(point.Code, point.Kind).Count == 0 ? null
             : CaptureMethods.Find(point.Kind) is null ? "Type what the tool shows" : "Read by eye: type it",
@@ -104,13 +105,14 @@ internal static class ViewsOfJobs
             Id = record.Id,
             Gauge = record.Gauge.Name,
             At = record.At.ToLocalTime().ToString("d MMM yyyy, HH:mm", CultureInfo.InvariantCulture),
-            Result = result is { } value ? LengthText.Of(value, unit) : null,
-            Uncertainty = uncertainty is { } doubt ? LengthText.Uncertainty(doubt, unit) : null,
+            Result = figures.InFigures(unit)?.Value,
+            Uncertainty = figures.InFigures(unit)?.U95,
             Verdict = VerdictOf(record.Verdict),
+            VerdictText = figures is TimingFigures ? AgainstCard(record) : null,
             Sentence = RecordSentence.Of(record, unit),
             Warnings = LimitSince.Warnings(record, point.Limit, unit),
             Facts = [.. figures.ToShow(unit).Select(figure => new Fact(figure.Label, figure.Text)), new Fact("Gauge", GaugeWords.OnRecord(record))],
-            HasPicture = record.HasFiles,
+            HasPicture = record.HasFiles || record.Figures is TimingFigures { SeparationCamDegrees: not null },
             Counts = counting?.Id == record.Id,
             MayCount = record.Status == RecordStatus.Complete && record.Ending != CaptureEnding.WorkedOut && counting?.Id != record.Id,
             Scale = (result, uncertainty, record.Limit) is ({ } drawn, { } about, { } limit)
@@ -127,6 +129,14 @@ internal static class ViewsOfJobs
         : null;
 
     private static string Day(DateTimeOffset at) => at.ToLocalTime().ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+
+    private static string AgainstCard(CaptureRecord record) => record.Verdict switch
+    {
+        Verdict.Within => "As the card says",
+        Verdict.Over => "Not as the card says",
+        Verdict.Undecided => "Too close to call",
+        _ => record.Status == RecordStatus.Complete ? "No card to lay it beside" : "No result",
+    };
 
     /// <summary>A verdict.</summary>
     public static VerdictView VerdictOf(Verdict? verdict) => verdict switch

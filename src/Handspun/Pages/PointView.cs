@@ -36,6 +36,9 @@ public sealed record PointView
     /// <summary>The gauge that is on this point in the bay; null where none is.</summary>
     public string? GaugeInBay { get; init; }
 
+    /// <summary>Whether its results are held against a limit.</summary>
+    public bool TakesLimit { get; init; } = true;
+
     /// <summary>Whether a gauge in the bay can measure it.</summary>
     public bool ForBay { get; init; } = true;
 

@@ -41,4 +41,7 @@ public sealed record RecordView
 
     /// <summary>Whether it has a picture.</summary>
     public bool HasPicture { get; init; } = true;
+
+    /// <summary>The verdict in words where it is not about a limit; null leaves them to the verdict.</summary>
+    public string? VerdictText { get; init; }
 }

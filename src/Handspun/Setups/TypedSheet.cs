@@ -48,6 +48,13 @@ internal sealed class TypedSheet
         : double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number
         : throw new RequestSentenceException($"{called} '{text}' is no number. Give it like '{example}', or leave it empty.");
 
+    /// <summary>A number that may be below zero; null where nothing was typed.</summary>
+    /// <exception cref="RequestSentenceException">It is no number.</exception>
+    public double? SignedNumber(string name, string called, string example) =>
+        Text(name) is not { } text ? null
+        : double.TryParse(text.Replace(',', '.').Replace('\u2212', '-').TrimEnd('\u00b0').TrimEnd(), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) ? number
+        : throw new RequestSentenceException($"{called} '{text}' is no number. Give it like '{example}', or leave it empty.");
+
     /// <summary>One of several codes; the first where nothing was chosen.</summary>
     /// <exception cref="RequestSentenceException">It is none of them.</exception>
     public string Choice(string name, string called, params IReadOnlyList<string> codes) =>

@@ -4,7 +4,6 @@ using Handspun.Broker;
 using Handspun.Capture.Bays;
 using Handspun.Entries;
 using Handspun.Filing;
-using Handspun.Fits;
 using Handspun.Gauges.Links;
 using Handspun.Gauges.Listening;
 using Handspun.Gauges.Readings;
@@ -15,6 +14,7 @@ using Handspun.Jobs.Store;
 using Handspun.Photos;
 using Handspun.ShopGauges;
 using Handspun.Wire;
+using Handspun.WorkedOut;
 using MQTTnet.AspNetCore;
 using MQTTnet.Server;
 
@@ -98,7 +98,7 @@ internal static class StationHost
         services.AddSingleton(new BaySettings());
         services.AddSingleton<ICaptureReceiver>(provider => provider.GetRequiredService<ProgressPublisher>());
         services.AddSingleton<ICaptureReceiver>(provider => provider.GetRequiredService<RecordFiler>());
-        services.AddSingleton<Bay>().AddSingleton<BayDesk>().AddSingleton<GaugeDesk>().AddSingleton<EntryDesk>().AddSingleton<FitDesk>();
+        services.AddSingleton<Bay>().AddSingleton<BayDesk>().AddSingleton<GaugeDesk>().AddSingleton<EntryDesk>().AddSingleton<WorkedOutDesk>();
         services.AddHostedService<BayService>();
     }
 

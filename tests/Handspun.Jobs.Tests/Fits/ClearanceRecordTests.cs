@@ -14,7 +14,7 @@ namespace Handspun.Jobs.Tests.Fits;
 public class ClearanceRecordTests
 {
     private static readonly FakeTimeProvider Time = new(new DateTimeOffset(2026, 3, 14, 9, 0, 0, TimeSpan.Zero));
-    private static readonly FitPair Pair = FitPair.All.First(pair => pair.Clearance.Code == "lifter-clearance-front-intake");
+    private static readonly FitPair Pair = FitPair.All.First(pair => pair.Point.Code == "lifter-clearance-front-intake");
 
     [Fact]
     public void Pairs_NamePointsOfTheCatalogue_OfTheRightKinds()
@@ -28,13 +28,13 @@ public class ClearanceRecordTests
     [Theory]
     [InlineData(null, "21.39 mm")]
     [InlineData("21.42 mm", null)]
-    public void Clearance_WithOneSizeMissing_IsNotDue(string? bore, string? body) => Assert.Null(ClearanceRecord.Due(Job(bore, body), Pair, Time));
+    public void Clearance_WithOneSizeMissing_IsNotDue(string? bore, string? body) => Assert.Null(Pair.Due(Job(bore, body), Time));
 
     // Independent uncertainties add as squares (JCGM 100:2008, 5.1.2).
     [Fact]
     public void Clearance_OfTwoSizes_IsBoreLessBody_WithBothUncertainties()
     {
-        var record = ClearanceRecord.Due(Job("21.42 mm", "21.39 mm"), Pair, Time)!;
+        var record = Pair.Due(Job("21.42 mm", "21.39 mm"), Time)!;
 
         var figures = Assert.IsType<ClearanceFigures>(record.Figures);
         var each = 2 * 0.01 / Math.Sqrt(12);
@@ -49,7 +49,7 @@ public class ClearanceRecordTests
     [InlineData("21.39 mm", "21.39 mm", "fit-undecided", "cannot tell clearance from interference")]
     public void Clearance_ThatIsNotAboveZero_SaysSo(string bore, string body, string code, string sentence)
     {
-        var record = ClearanceRecord.Due(Job(bore, body), Pair, Time)!;
+        var record = Pair.Due(Job(bore, body), Time)!;
 
         var warning = Assert.Single(record.Warnings);
         Assert.Equal(code, warning.Code);
@@ -58,7 +58,7 @@ public class ClearanceRecordTests
 
     [Fact]
     public void Clearance_BelowZero_IsWrittenWithItsSign() =>
-        Assert.StartsWith("\u22120.030 mm ± ", RecordSentence.Of(ClearanceRecord.Due(Job("21.36 mm", "21.39 mm"), Pair, Time)!, LengthUnit.Millimetre), StringComparison.Ordinal);
+        Assert.StartsWith("\u22120.030 mm ± ", RecordSentence.Of(Pair.Due(Job("21.36 mm", "21.39 mm"), Time)!, LengthUnit.Millimetre), StringComparison.Ordinal);
 
     [Theory]
     [InlineData(0.02, 0.05, Verdict.Within)]
@@ -67,28 +67,28 @@ public class ClearanceRecordTests
     public void Clearance_IsHeldAgainstThePointsOwnLimit(double lower, double upper, Verdict verdict)
     {
         var job = Job("21.42 mm", "21.39 mm");
-        job.Points.Add(PointOf(Pair.Clearance.Code, new Limit { LowerMillimetres = lower, UpperMillimetres = upper, Source = "invented manual, page 9", ConfirmedBy = "A. Nobody" }));
+        job.Points.Add(PointOf(Pair.Point.Code, new Limit { LowerMillimetres = lower, UpperMillimetres = upper, Source = "invented manual, page 9", ConfirmedBy = "A. Nobody" }));
 
-        Assert.Equal(verdict, ClearanceRecord.Due(job, Pair, Time)!.Verdict);
+        Assert.Equal(verdict, Pair.Due(job, Time)!.Verdict);
     }
 
     [Fact]
     public void Clearance_ThatRestsOnTheSameRecordsAndLimit_IsNotDueAgain()
     {
         var job = Job("21.42 mm", "21.39 mm");
-        var point = PointOf(Pair.Clearance.Code, null);
+        var point = PointOf(Pair.Point.Code, null);
         job.Points.Add(point);
-        point.Records.Add(ClearanceRecord.Due(job, Pair, Time)!);
-        Assert.Null(ClearanceRecord.Due(job, Pair, Time));
+        point.Records.Add(Pair.Due(job, Time)!);
+        Assert.Null(Pair.Due(job, Time));
 
         point.Limit = new Limit { LowerMillimetres = 0.01, Source = "invented manual, page 9" };
-        Assert.NotNull(ClearanceRecord.Due(job, Pair, Time));
+        Assert.NotNull(Pair.Due(job, Time));
         point.Limit = null;
 
         var bore = job.Points.Find(p => p.Code == Pair.Bore)!;
         Time.Advance(TimeSpan.FromMinutes(1));
         bore.Records.Add(RecordOf(bore, "21.44 mm"));
-        Assert.Equal(0.05, ((ClearanceFigures)ClearanceRecord.Due(job, Pair, Time)!.Figures).ClearanceMillimetres, 9);
+        Assert.Equal(0.05, ((ClearanceFigures)Pair.Due(job, Time)!.Figures).ClearanceMillimetres, 9);
     }
 
     private static Job Job(string? bore, string? body)

@@ -29,6 +29,7 @@ public sealed class WireContractTests
         new HandFigures { Named = "", Way = "", Typed = "", ReadBy = "", LengthMillimetres = 0, LengthU95Millimetres = 0 },
         new SizeFigures { Way = "", Typed = "", ReadBy = "", SizeMillimetres = 1, SizeU95Millimetres = 0 },
         new ClearanceFigures { ClearanceMillimetres = 0, ClearanceU95Millimetres = 0, BoreMillimetres = 1, BoreU95Millimetres = 0, BodyMillimetres = 1, BodyU95Millimetres = 0, BoreRecord = "", BodyRecord = "" },
+        new TimingFigures { IntakeRecord = "", ExhaustRecord = "" },
     ];
 
     [Theory]

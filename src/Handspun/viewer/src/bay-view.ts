@@ -72,7 +72,7 @@ export function viewOf(state: BayState): BayView {
   const measured = result ?? seen;
   const valueMm = measured?.value_mm ?? null;
   const u95Mm = measured?.value_u95_mm ?? null;
-  const count = seen?.count ?? result?.turns ?? result?.cycles ?? result?.passes ?? null;
+  const count = seen?.count ?? result?.turns ?? result?.cam_turns ?? result?.cycles ?? result?.passes ?? null;
   const wanted = progress?.wanted ?? bay?.wanted ?? 0;
   const words = bay?.words ?? null;
   const gauge = gaugeWords(gaugeOf(state));
@@ -134,7 +134,7 @@ function inOneLine(gauge: GaugeState): string {
 
 function countWords(count: number | null, wanted: number, what: string): string {
   if (count === null) return wanted > 0 ? `0 of ${wanted} ${what}` : '';
-  const seen = what === 'turns' ? count.toFixed(1) : String(Math.floor(count));
+  const seen = what.startsWith('turns') ? count.toFixed(1) : String(Math.floor(count));
   return wanted > 0 ? `${seen} of ${wanted} ${what}` : `${seen} ${what}`;
 }
 

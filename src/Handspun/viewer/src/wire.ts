@@ -113,6 +113,7 @@ export interface Result {
   readonly value_u95_mm: number | null;
   /** Turns, cycles or passes that it rests on, as its kind counts. */
   readonly turns?: number | null;
+  readonly cam_turns?: number | null;
   readonly cycles?: number | null;
   readonly passes?: number | null;
   /** Only where a shaft was pushed and pulled. */
