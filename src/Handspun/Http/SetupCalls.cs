@@ -30,20 +30,20 @@ internal static class SetupCalls
         string job, string point, Dictionary<string, string?> typed, JobStore store, BayDesk desk, WorkedOutDesk workedOut, StationOptions options, CancellationToken cancellation)
     {
         var found = await PointAsync(store, job, point, cancellation);
-        return await KeepAsync(job, found, typed, store, desk, options, cancellation);
+        return await KeepAsync(job, found, typed, store, desk, workedOut, options, cancellation);
     }
 
     // What is not sent stays as it is.
     private static async Task<SetupMessage> ChangeAsync(
-        string job, string point, Dictionary<string, string?> typed, JobStore store, BayDesk desk, StationOptions options, CancellationToken cancellation)
+        string job, string point, Dictionary<string, string?> typed, JobStore store, BayDesk desk, WorkedOutDesk workedOut, StationOptions options, CancellationToken cancellation)
     {
         var found = await PointAsync(store, job, point, cancellation);
         var before = SetupSheets.Find(found.Kind)?.Fields(found.Setup, options.Unit).Where(field => !typed.ContainsKey(field.Name)) ?? [];
-        return await KeepAsync(job, found, typed.Concat(before.Select(field => new KeyValuePair<string, string?>(field.Name, field.Value))).ToDictionary(), store, desk, options, cancellation);
+        return await KeepAsync(job, found, typed.Concat(before.Select(field => new KeyValuePair<string, string?>(field.Name, field.Value))).ToDictionary(), store, desk, workedOut, options, cancellation);
     }
 
     private static async Task<SetupMessage> KeepAsync(
-        string job, JobPoint found, Dictionary<string, string?> typed, JobStore store, BayDesk desk, StationOptions options, CancellationToken cancellation)
+        string job, JobPoint found, Dictionary<string, string?> typed, JobStore store, BayDesk desk, WorkedOutDesk workedOut, StationOptions options, CancellationToken cancellation)
     {
         var point = found.Code;
         var sheet = SetupSheets.Find(found.Kind) ?? throw new RequestSentenceException($"Nothing need be said of {found.Title} before it is measured.");

@@ -12,6 +12,7 @@ internal static class StationRoutes
         routes.MapBookPages();
         routes.MapLabelPages();
         routes.MapLimitPages();
+        routes.MapReckoningPage();
         routes.MapDocuments();
         var calls = routes.MapGroup("/api/v1");
         calls.MapBay();
@@ -23,6 +24,7 @@ internal static class StationRoutes
         calls.MapPlans();
         calls.MapBook();
         calls.MapLabels();
+        calls.MapReckonings();
         calls.MapRecords();
         calls.MapGauges();
         calls.MapShopGauges();

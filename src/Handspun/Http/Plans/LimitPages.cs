@@ -1,5 +1,5 @@
 using Handspun.Bays;
-using Handspun.Fits;
+using Handspun.WorkedOut;
 using Handspun.Jobs.Book;
 using Handspun.Jobs.Book.Acts;
 using Handspun.Jobs.Lengths;
@@ -29,14 +29,14 @@ internal static class LimitPages
         ? null
         : new(LimitSentence.Bounds(limit, unit), LimitCondition.InWords(limit) is { } condition ? $"{limit.Source} ({condition})" : limit.Source, limit.Confirmed, limit.ConfirmedBy);
 
-    private static async Task<IResult> WriteAsync(string job, string point, PageDesk desk, BayDesk bay, FitDesk fits, TimeProvider time, HttpRequest request)
+    private static async Task<IResult> WriteAsync(string job, string point, PageDesk desk, BayDesk bay, WorkedOutDesk workedOut, TimeProvider time, HttpRequest request)
     {
         var answer = await desk.WriteAsync(
             job, request, PageOf(point), Subject.Limit(point),
             (found, form) => [new(Subject.Limit(point), Deed(found, point, form, time))],
             (found, _) => AddressOf(found, point));
         await bay.RenewAsync(job, point, request.HttpContext.RequestAborted);   // the next capture is held against the new limit
-        await fits.RenewAsync(job, point, request.HttpContext.RequestAborted);
+        await workedOut.RenewAsync(job, point, request.HttpContext.RequestAborted);
         return answer;
     }
 
