@@ -260,6 +260,18 @@ public sealed class PlanTests(Browser browser) : IClassFixture<Browser>
         Assert.Contains("Plan 'ours', line 6: these steps wait for each other in a circle", errors, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Plan_ThatTheReadMeShows_Holds()
+    {
+        await using var workshop = new Workshop();
+        var text = await File.ReadAllTextAsync(Path.Combine(Programs.SampleCaptures, "..", "README.md"));
+        var shown = text.Split("```toml").Skip(1).Select(block => block.Split("```")[0]).Single(block => block.Contains("[[step]]", StringComparison.Ordinal));
+        var file = Path.Combine(workshop.Folder, "shown.toml");
+        await File.WriteAllTextAsync(file, shown);
+
+        Assert.Equal(0, (await RunningProgram.RunAsync(Programs.Handspun, "plans", file)).ExitCode);
+    }
+
     private static async Task<string> OpenAsync(Workshop workshop, string plan)
     {
         var answer = await workshop.Http.PostAsJsonAsync("api/v1/jobs", new { make = "Aldermoor", model = "Corvid 1200", year = 2004, title = "Cams", plan });
