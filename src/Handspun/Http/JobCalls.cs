@@ -1,6 +1,6 @@
-using Handspun.Http.Plans;
 using Handspun.Bays;
 using Handspun.Broker;
+using Handspun.Http.Plans;
 using Handspun.Jobs.Book;
 using Handspun.Jobs.Book.Acts;
 using Handspun.Jobs.Orders;

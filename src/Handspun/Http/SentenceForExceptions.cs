@@ -1,6 +1,6 @@
-using Handspun.Http.Plans;
 using Handspun.Capture.Bays;
 using Handspun.Gauges.Listening;
+using Handspun.Http.Plans;
 using Handspun.Jobs.Book;
 using Handspun.Jobs.Plans;
 using Handspun.Jobs.Store;

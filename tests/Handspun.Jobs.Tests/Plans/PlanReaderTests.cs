@@ -53,7 +53,7 @@ public sealed class PlanReaderTests
     [InlineData("after = [\"ready\"]", "after = [\"look\"]", "line 12: step 'pinion-runout' waits for 'look', which stands below it")]
     [InlineData("title = \"Ready\"", "title = \"Ready\"\nafter = [\"pinion-runout\"]", "in a circle, so none could ever begin: ready → pinion-runout → ready")]
     [InlineData("title = \"Ready\"", "title = \"Ready\"\nafter = [\"ready\"]", "in a circle, so none could ever begin: ready → ready")]
-    [InlineData("title = \"Ready\"", "title = \"Ready\"\ngate = true", "line 7: step 'ready' is a gate but measures no point")]
+    [InlineData("title = \"Ready\"", "title = \"Ready\"\ngate = true\nplaces = []", "line 7: step 'ready' is a gate but measures no point")]
     [InlineData("code = \"pinion-runout\"", "code = \"pinion-wobble\"", "there is no measuring point 'pinion-wobble'; known are pinion-runout, drive-side-runout")]
     [InlineData("code = \"pinion-runout\"\nkind = \"point\"", "code = \"crank-end-play\"\nkind = \"point\"", "")]
     [InlineData("at_most = \"0.004 in\"", "at_least = \"0.2 mm\", at_most = \"0.004 in\"", "line 13: at_least does not lie below at_most: swap them")]

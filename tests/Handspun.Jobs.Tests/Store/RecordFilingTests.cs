@@ -188,6 +188,6 @@ public sealed class RecordFilingTests : IAsyncLifetime
 
     private async Task<CaptureRecord?> CountingAsync() => (await _bench.PointAsync(_job)).Counting;
 
-    private Task SetLimitAsync(string point, TypedLimit typed) =>
+    private Task<Job> SetLimitAsync(string point, TypedLimit typed) =>
         _bench.Book.WriteAsync(_job, Subject.Limit(point), new Signature("B. Nobody"), job => LimitActs.Set(job, point, typed), CancellationToken.None);
 }

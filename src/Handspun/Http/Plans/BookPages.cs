@@ -22,7 +22,7 @@ internal static class BookPages
     /// <summary>Maps them.</summary>
     public static void MapBookPages(this IEndpointRouteBuilder routes)
     {
-        var job = routes.MapGroup("/jobs/{job}");
+        var job = routes.MapGroup("/jobs/{job}").ExcludeFromDescription();
         job.MapGet("", (string job, PageDesk desk, CancellationToken cancellation) => desk.ShowAsync(job, JobPage, cancellation));
         job.MapGet("/steps/{step}", (string job, string step, PageDesk desk, CancellationToken cancellation) => desk.ShowAsync(job, StepPage(step), cancellation));
         job.MapGet("/findings/new", (string job, PageDesk desk, CancellationToken cancellation) => desk.ShowAsync(job, FindingPage(""), cancellation));

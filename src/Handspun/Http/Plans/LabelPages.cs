@@ -19,7 +19,7 @@ internal static class LabelPages
             {
                 Model = new LabelsView(found.Number, found.Bike.Title, [.. parts.Select(p => new LabelView(p.Title, p.Place, p.FacedInWords, AddressOf(request, found.Number, p.Code)))]),
             });
-        });
+        }).ExcludeFromDescription();
 
     /// <summary>Maps the code of one part as a drawing.</summary>
     public static void MapLabels(this IEndpointRouteBuilder calls) =>

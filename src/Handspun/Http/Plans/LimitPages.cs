@@ -19,9 +19,9 @@ internal static class LimitPages
     /// <summary>Maps it.</summary>
     public static void MapLimitPages(this IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/jobs/{job}/points/{point}/limit", (string job, string point, PageDesk desk, CancellationToken cancellation) => desk.ShowAsync(job, PageOf(point), cancellation));
+        routes.MapGet("/jobs/{job}/points/{point}/limit", (string job, string point, PageDesk desk, CancellationToken cancellation) => desk.ShowAsync(job, PageOf(point), cancellation)).ExcludeFromDescription();
         // The same-origin guard does for forms what a token would do.
-        routes.MapPost("/jobs/{job}/points/{point}/limit", WriteAsync).DisableAntiforgery();
+        routes.MapPost("/jobs/{job}/points/{point}/limit", WriteAsync).DisableAntiforgery().ExcludeFromDescription();
     }
 
     /// <summary>The limit as pages show it.</summary>
