@@ -71,12 +71,18 @@ internal sealed partial class OutlinedText
         var name = string.Create(CultureInfo.InvariantCulture, $"{(strong ? 's' : 'r')}{letter.Value:x}");
         if (!_letters.ContainsKey(name))
         {
-            using var font = new TextStyle(BodySize, Ink.Text, strong).Font();
-            using var outline = font.GetGlyphPath(font.GetGlyph(letter.Value));
-            _letters.Add(name, new XElement(_svg + "path", new XAttribute("id", name), new XAttribute("d", Whole(outline?.ToSvgPathData() ?? ""))));
+            _letters.Add(name, new XElement(_svg + "path", new XAttribute("id", name), new XAttribute("d", OutlineOf(letter, strong))));
         }
 
         return name;
+    }
+
+    /// <summary>The outline of a letter as path data, a thousand units to its body.</summary>
+    internal static string OutlineOf(Rune letter, bool strong)
+    {
+        using var font = new TextStyle(BodySize, Ink.Text, strong).Font();
+        using var outline = font.GetGlyphPath(font.GetGlyph(letter.Value));
+        return Whole(outline?.ToSvgPathData() ?? "");
     }
 
     private static string Whole(string path) => Fraction().Replace(

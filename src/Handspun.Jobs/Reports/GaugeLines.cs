@@ -1,0 +1,27 @@
+using Handspun.Jobs.Lengths;
+using Handspun.Jobs.Records;
+using Handspun.Metrology.Quantities;
+
+namespace Handspun.Jobs.Reports;
+
+/// <summary>The gauge of a record in a report: how finely it reads, how true it is, and its check.</summary>
+internal static class GaugeLines
+{
+    public static IEnumerable<Figure> Of(RecordGauge gauge, LengthUnit unit)
+    {
+        if (gauge.ResolutionMillimetres > 0)
+        {
+            yield return new("Reads to", In(gauge.ResolutionMillimetres));
+        }
+
+        if (gauge.ErrorLimitMillimetres > 0)
+        {
+            yield return new("Error limit", $"± {In(gauge.ErrorLimitMillimetres)}, as its maker states");
+        }
+
+        // Six decimals of an inch would be needed for a micrometre; two units say it without.
+        string In(double millimetres) => unit == LengthUnit.Inch
+            ? $"{LengthText.Uncertainty(Length.FromMillimetres(millimetres), LengthUnit.Inch)} ({LengthText.Of(Length.FromMillimetres(millimetres), LengthUnit.Millimetre)})"
+            : LengthText.Of(Length.FromMillimetres(millimetres), unit);
+    }
+}

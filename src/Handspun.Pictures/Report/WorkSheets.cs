@@ -1,0 +1,86 @@
+using Handspun.Jobs.Reports;
+
+namespace Handspun.Pictures.Report;
+
+/// <summary>What people decided, found, ticked and left, after the results.</summary>
+internal static class WorkSheets
+{
+    public static void Put(Sheets sheets, JobReport report, IReportPictures pictures)
+    {
+        sheets.Break();
+        if (report.Decisions.Count > 0)
+        {
+            CustomerSheet.PutSection(sheets, ReportWords.Decisions);
+            ReportTable.Put(
+                sheets,
+                [("At", 3), ("Decided", 1.6f), ("Why", 4), ("The result then", 4.6f), ("By", 3)],
+                report.Decisions.Select(decision => (IReadOnlyList<string>)[decision.Title, decision.Choice, decision.Why, decision.Result, decision.By]));
+        }
+
+        if (report.Findings.Count > 0)
+        {
+            CustomerSheet.PutSection(sheets, ReportWords.Findings);
+            foreach (var finding in report.Findings)
+            {
+                sheets.Need(finding.Photos.Count > 0 ? 190 : 40);
+                sheets.Text(finding.Title, Type.Strong);
+                sheets.Text(finding.By, Type.Label);
+                PhotoRow.Put(sheets, finding.Photos, pictures);
+                sheets.Gap(8);
+            }
+        }
+
+        if (report.Parts.Count > 0)
+        {
+            CustomerSheet.PutSection(sheets, ReportWords.Parts);
+            ReportTable.Put(
+                sheets,
+                [("Part and place", 3.4f), ("How it sat", 3.4f), ("Becomes", 1.8f), ("Why", 3.4f), ("Decided by", 3)],
+                report.Parts.Select(part => (IReadOnlyList<string>)[part.Name, part.Faced, part.Choice, part.Why, part.By]));
+            PutPhotos(sheets, pictures, report.Parts.Select(part => (part.Name, part.Photos)));
+        }
+
+        if (report.Checks.Count > 0)
+        {
+            CustomerSheet.PutSection(sheets, ReportWords.Checks);
+            ReportTable.Put(
+                sheets,
+                [("Check", 4.6f), ("State", 1.4f), ("Words", 4.6f), ("By", 3)],
+                report.Checks.Select(check => (IReadOnlyList<string>)[check.Title, check.State, check.Words, check.By]));
+            PutPhotos(sheets, pictures, report.Checks.Select(check => (check.Title, check.Photos)));
+        }
+
+        PutList(sheets, ReportWords.Left, report.Left);
+        PutList(sheets, ReportWords.Cautions, [.. report.Cautions, ReportWords.ManualFirst]);
+    }
+
+    private static void PutPhotos(Sheets sheets, IReportPictures pictures, IEnumerable<(string Title, IReadOnlyList<ReportedPhoto> Photos)> things)
+    {
+        foreach (var (title, photos) in things.Where(thing => thing.Photos.Count > 0))
+        {
+            sheets.Gap(8);
+            sheets.Need(180);
+            sheets.Text(title, Type.SmallStrong);
+            PhotoRow.Put(sheets, photos, pictures);
+        }
+    }
+
+    private static void PutList(Sheets sheets, string title, IReadOnlyList<string> lines)
+    {
+        if (lines.Count == 0)
+        {
+            return;
+        }
+
+        CustomerSheet.PutSection(sheets, title);
+        foreach (var line in lines)
+        {
+            var text = Passage.Of(line, sheets.Width - 12, Type.Small);
+            sheets.Put(text.Height + 2, (canvas, top) =>
+            {
+                Passage.Of("–", 10, Type.Small).Draw(canvas, Sheets.Left, top);
+                text.Draw(canvas, Sheets.Left + 12, top);
+            });
+        }
+    }
+}
