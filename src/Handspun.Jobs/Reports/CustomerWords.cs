@@ -10,7 +10,7 @@ namespace Handspun.Jobs.Reports;
 /// <remarks>It must stay one page, so what is many of a kind is named together: the evidence has each by itself.</remarks>
 internal static class CustomerWords
 {
-    private const int MostLines = 6;
+    private const int MostLines = 5;
 
     public static CustomerPage Of(
         Job job, JobStanding standing, IReadOnlyList<ReportedResult> results, IReadOnlyList<ReportedFinding> findings, IReadOnlyList<ReportedPart> parts, LengthUnit unit)
@@ -51,8 +51,8 @@ internal static class CustomerWords
         var most = results.Count <= MostLines ? MostLines : code is "over" or "undecided" ? MostLines - 1 : 0;
         foreach (var result in results.Take(most))
         {
-            var allowed = job.Points.Find(point => point.Code == result.Point)?.Limit is { } limit ? $"; allowed {LimitSentence.Bounds(limit, unit)}" : "";
-            yield return new(code, result.Title, $"{result.Verdict.Line} Measured {result.Value}{allowed}.");
+            var allowed = job.Points.Find(point => point.Code == result.Point)?.Limit is { } limit ? $", allowed {LimitSentence.Bounds(limit, unit)}" : "";
+            yield return new(code, result.Title, $"{result.Value}{allowed}. {result.Verdict.Line}");
         }
 
         if (results.Count > most)
@@ -72,12 +72,12 @@ internal static class CustomerWords
         var most = grave.Count <= MostLines ? MostLines : MostLines - 1;
         foreach (var finding in grave.Take(most))
         {
-            yield return new("seen", "Seen", finding.Title);
+            yield return finding.Where.Length == 0 ? new("seen", "Seen", finding.Seen) : new("seen", finding.Where, finding.Seen);
         }
 
         if (grave.Count > most)
         {
-            yield return new("seen", "Seen", $"and {grave.Count - most} more: see {ReportWords.Findings}");
+            yield return new("seen", "Seen", $"and {grave.Count - most} more: see '{ReportWords.Findings}'.");
         }
     }
 
@@ -132,7 +132,7 @@ internal static class CustomerWords
         var open = standing.Steps.Count > 0 ? standing.Left.Count() : job.Points.Count(point => point.Counting is null);
         if (open > 0 && job.ClosedAt is null)
         {
-            said.Add(open == 1 ? $"One thing is still open: see {ReportWords.Left}." : $"{open} things are still open: see {ReportWords.Left}.");
+            said.Add(open == 1 ? $"One thing is still open: see '{ReportWords.Left}'." : $"{open} things are still open: see '{ReportWords.Left}'.");
         }
 
         return said.Count > 0 ? said : ["Nothing beyond what the service manual asks for."];

@@ -8,10 +8,11 @@ namespace Handspun.Jobs.Reports;
 public sealed record ReportClock(TimeZoneInfo Zone, DateTimeOffset Now)
 {
     /// <summary>Such as <c>25 Nov 2026</c>.</summary>
-    public string Day(DateTimeOffset at) => Local(at).ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+    public string Day(DateTimeOffset at) => Written(at, "d MMM yyyy");
 
     /// <summary>Such as <c>25 Nov 2026, 11:42</c>.</summary>
-    public string Minute(DateTimeOffset at) => Local(at).ToString("d MMM yyyy, HH:mm", CultureInfo.InvariantCulture);
+    public string Minute(DateTimeOffset at) => Written(at, "d MMM yyyy, HH:mm");
 
-    private DateTimeOffset Local(DateTimeOffset at) => TimeZoneInfo.ConvertTime(at, Zone);
+    // A line is not broken within a date.
+    private string Written(DateTimeOffset at, string form) => TimeZoneInfo.ConvertTime(at, Zone).ToString(form, CultureInfo.InvariantCulture).Replace(' ', '\u00a0');
 }

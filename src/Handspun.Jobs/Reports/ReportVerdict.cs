@@ -46,5 +46,7 @@ public sealed record ReportVerdict(Verdict? Verdict, string Code, string Plain, 
     }
 
     /// <summary>All of it in one line: plain words, what is proven, and whether the limit is confirmed.</summary>
-    public string Line => Proven is null ? Plain : $"{Plain}. {Proven}{(Provisional is null ? "" : ", on a limit that is NOT CONFIRMED")}.";
+    public string Line => Proven is null ? Sentence : $"{Plain}: {LowerFirst(Proven)}{(Provisional is null ? "" : ", on a limit that is NOT CONFIRMED")}.";
+
+    private static string LowerFirst(string text) => char.ToLowerInvariant(text[0]) + text[1..];
 }

@@ -11,16 +11,21 @@ namespace Handspun.Jobs.Reports;
 public sealed record ReportedPhoto(PhotoAdded Photo, string Caption);
 
 /// <summary>A finding, with photos.</summary>
-/// <param name="Title">Where it was found and what was seen.</param>
+/// <param name="Where">The step or part where it was found; empty where nobody said.</param>
+/// <param name="Seen">What was seen.</param>
 /// <param name="IsSound">Whether all was as it should be.</param>
 /// <param name="By">Who and when.</param>
 /// <param name="Photos">Its photos.</param>
-public sealed record ReportedFinding(string Title, bool IsSound, string By, IReadOnlyList<ReportedPhoto> Photos);
+public sealed record ReportedFinding(string Where, string Seen, bool IsSound, string By, IReadOnlyList<ReportedPhoto> Photos)
+{
+    /// <summary>Where it was found and what was seen.</summary>
+    public string Title => Where.Length == 0 ? Seen : $"{Where}: {Seen}";
+}
 
 /// <summary>A part.</summary>
 /// <param name="Name">What it is and where it goes.</param>
-/// <param name="Faced">How it sat; empty where nobody noted it.</param>
-/// <param name="Choice">What becomes of it; empty where nobody has decided.</param>
+/// <param name="Faced">How it sat, or that nobody noted it.</param>
+/// <param name="Choice">What becomes of it, or that nobody has decided.</param>
 /// <param name="Why">The reason.</param>
 /// <param name="By">Who decided, and when.</param>
 /// <param name="Photos">Its photos.</param>
@@ -46,15 +51,16 @@ public sealed record ReportedDecision(string Title, string Choice, string Why, s
 internal static class ReportedWork
 {
     public static IReadOnlyList<ReportedFinding> Findings(Job job, ReportClock clock) => [.. JobFindings.Of(job).Select(finding => new ReportedFinding(
-        TitleOf(job, finding),
+        WhereOf(job, finding),
+        BookSentence.Finding(finding.Noted),
         finding.Noted.Signs.Contains(FindingSigns.Sound),
         Signed(finding.Entry, clock),
         Photos(finding.Photos)))];
 
     public static IReadOnlyList<ReportedPart> Parts(Job job, ReportClock clock) => [.. JobParts.Of(job).Select(part => new ReportedPart(
         part.Name,
-        part.FacedInWords ?? "",
-        part.Decision is { } decision ? PartChoices.InWords(decision.Choice) : "",
+        part.FacedInWords ?? (part.Faces is null ? "" : "not noted"),
+        part.Decision is { } decision ? PartChoices.InWords(decision.Choice) : "not decided",
         part.Decision?.Why ?? "",
         part.Decided is { } decided ? Signed(decided, clock) : "",
         Photos(JobFindings.PhotosOf(job, Subject.Part(part.Code)))))];
@@ -79,13 +85,9 @@ internal static class ReportedWork
     /// <summary>Such as <c>A. Nobody, 25 Nov 2026, 11:42</c>.</summary>
     public static string Signed(BookEntry entry, ReportClock clock) => $"{entry.By}, {clock.Minute(entry.At)}";
 
-    private static string TitleOf(Job job, JobFinding finding)
-    {
-        var at = job.Plan?.Find(finding.Noted.Step ?? "")?.Title
-            ?? (finding.Noted.Part is { } part ? JobParts.Of(job).FirstOrDefault(p => p.Code == part)?.Name : null);
-        var seen = BookSentence.Finding(finding.Noted);
-        return at is null ? seen : $"{at}: {seen}";
-    }
+    private static string WhereOf(Job job, JobFinding finding) => job.Plan?.Find(finding.Noted.Step ?? "")?.Title
+        ?? JobParts.Of(job).FirstOrDefault(part => part.Code == finding.Noted.Part)?.Name
+        ?? "";
 
     private static IReadOnlyList<ReportedPhoto> Photos(IEnumerable<BookEntry> entries) =>
         [.. entries.Select(entry => (PhotoAdded)entry.Deed).Select(photo => new ReportedPhoto(photo, photo.Caption ?? ""))];

@@ -58,9 +58,9 @@ internal static class CustomerSheet
         sheets.Put(height, (canvas, top) =>
         {
             using var frame = new SKPaint { Color = ReportSign.Colour(page.Code), IsStroke = true, StrokeWidth = 1.6f, IsAntialias = true };
-            canvas.DrawRect(Sheets.Left, top, sheets.Width, height, frame);
-            ReportSign.Draw(canvas, page.Code, Sheets.Left + 12, top + (height - 30) / 2, 30);
-            text.Draw(canvas, Sheets.Left + 54, top + (height - text.Height) / 2);
+            canvas.DrawRect(sheets.Left, top, sheets.Width, height, frame);
+            ReportSign.Draw(canvas, page.Code, sheets.Left + 12, top + (height - 30) / 2, 30);
+            text.Draw(canvas, sheets.Left + 54, top + (height - text.Height) / 2);
         });
     }
 
@@ -70,9 +70,9 @@ internal static class CustomerSheet
         var text = Passage.Of(line.Text, sheets.Width - Indent, Type.Body);
         sheets.Put(title.Height + text.Height + 4, (canvas, top) =>
         {
-            ReportSign.Draw(canvas, line.Code, Sheets.Left, top, Sign);
-            title.Draw(canvas, Sheets.Left + Indent, top);
-            text.Draw(canvas, Sheets.Left + Indent, top + title.Height);
+            ReportSign.Draw(canvas, line.Code, sheets.Left, top, Sign);
+            title.Draw(canvas, sheets.Left + Indent, top);
+            text.Draw(canvas, sheets.Left + Indent, top + title.Height);
         });
     }
 
@@ -81,8 +81,8 @@ internal static class CustomerSheet
         var text = Passage.Of(step, sheets.Width - Indent, Type.Body);
         sheets.Put(text.Height + 4, (canvas, top) =>
         {
-            Passage.Of($"{number}.", Indent, Type.Strong).Draw(canvas, Sheets.Left, top);
-            text.Draw(canvas, Sheets.Left + Indent, top);
+            Passage.Of($"{number}.", Indent, Type.Strong).Draw(canvas, sheets.Left, top);
+            text.Draw(canvas, sheets.Left + Indent, top);
         });
     }
 }

@@ -27,7 +27,7 @@ internal static class FactColumns
         {
             for (var i = 0; i < laid.Count; i++)
             {
-                Draw(canvas, laid[i], Sheets.Left + i * (width + Between), top, label);
+                Draw(canvas, laid[i], sheets.Left + i * (width + Between), top, label);
             }
         });
     }
@@ -63,8 +63,8 @@ internal static class FactColumns
                 {
                     foreach (var cell in cells)
                     {
-                        cell.Label.Draw(canvas, Sheets.Left + cell.Left, top);
-                        cell.Text.Draw(canvas, Sheets.Left + cell.Left, top + cell.Label.Height);
+                        cell.Label.Draw(canvas, sheets.Left + cell.Left, top);
+                        cell.Text.Draw(canvas, sheets.Left + cell.Left, top + cell.Label.Height);
                     }
                 });
             }

@@ -15,8 +15,8 @@ internal static class Framed
         sheets.Put(height + 4, (canvas, top) =>
         {
             using var frame = new SKPaint { Color = colour, IsStroke = true, StrokeWidth = 1.2f, IsAntialias = true };
-            canvas.DrawRect(Sheets.Left, top, sheets.Width, height, frame);
-            passage.Draw(canvas, Sheets.Left + Inside, top + Inside - 2);
+            canvas.DrawRect(sheets.Left, top, sheets.Width, height, frame);
+            passage.Draw(canvas, sheets.Left + Inside, top + Inside - 2);
         });
     }
 }

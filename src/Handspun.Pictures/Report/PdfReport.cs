@@ -20,7 +20,7 @@ public static class PdfReport
         ArgumentNullException.ThrowIfNull(paper);
         Typefaces.Check();
         var sheets = new Sheets(paper);
-        CustomerSheet.Put(sheets, report);
+        sheets.OnOnePage(first => CustomerSheet.Put(first, report));
         ResultSheets.Put(sheets, report, pictures);
         WorkSheets.Put(sheets, report, pictures);
         var title = $"{ReportWords.Report} {report.Number}: {report.Bike}";

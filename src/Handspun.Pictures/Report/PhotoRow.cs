@@ -22,7 +22,7 @@ internal static class PhotoRow
             {
                 for (var i = 0; i < laid.Count; i++)
                 {
-                    Draw(canvas, laid[i].Image, laid[i].Caption, Sheets.Left + i * (width + Between), top + 3, width);
+                    Draw(canvas, laid[i].Image, laid[i].Caption, sheets.Left + i * (width + Between), top + 3, width);
                 }
             });
         }

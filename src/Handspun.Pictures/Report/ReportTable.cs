@@ -41,7 +41,7 @@ internal static class ReportTable
         var height = Height(row);
         sheets.Put(height, (canvas, top) =>
         {
-            var left = Sheets.Left;
+            var left = sheets.Left;
             for (var i = 0; i < row.Count; i++)
             {
                 row[i].Draw(canvas, left, top + Above);
@@ -49,7 +49,7 @@ internal static class ReportTable
             }
 
             using var paint = new SKPaint { Color = rule, IsStroke = true, StrokeWidth = 0.6f, IsAntialias = true };
-            canvas.DrawLine(Sheets.Left, top + height, Sheets.Left + sheets.Width, top + height, paint);
+            canvas.DrawLine(sheets.Left, top + height, sheets.Left + sheets.Width, top + height, paint);
         });
     }
 }

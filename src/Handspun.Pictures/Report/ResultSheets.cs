@@ -62,10 +62,10 @@ internal static class ResultSheets
 
     private static void PutValue(Sheets sheets, ReportedResult result) => sheets.Put(Type.Value.Size * 1.7f, (canvas, top) =>
     {
-        ReportSign.Draw(canvas, result.Verdict.Code, Sheets.Left, top + 3, Sign);
+        ReportSign.Draw(canvas, result.Verdict.Code, sheets.Left, top + 3, Sign);
         var baseline = top + 18;
-        Passage.DrawLine(canvas, result.Value, Sheets.Left + Sign + 8, baseline, Type.Value);
-        var left = Sheets.Left + Sign + 8 + Passage.WidthOf(result.Value, Type.Value) + 10;
+        Passage.DrawLine(canvas, result.Value, sheets.Left + Sign + 8, baseline, Type.Value);
+        var left = sheets.Left + Sign + 8 + Passage.WidthOf(result.Value, Type.Value) + 10;
         Passage.DrawLine(canvas, $"{result.ValueTitle} · {result.Verdict.Plain}", left, baseline, Type.Body with { Colour = ReportSign.Colour(result.Verdict.Code), Strong = true });
     });
 
@@ -77,7 +77,7 @@ internal static class ResultSheets
         sheets.Put(picture.Size.Height * scale, (canvas, top) =>
         {
             canvas.Save();
-            canvas.Translate(Sheets.Left + (sheets.Width - picture.Size.Width * scale) / 2, top);
+            canvas.Translate(sheets.Left + (sheets.Width - picture.Size.Width * scale) / 2, top);
             canvas.Scale(scale);
             picture.Draw(canvas);
             canvas.Restore();

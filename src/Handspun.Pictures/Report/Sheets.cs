@@ -9,29 +9,60 @@ internal sealed class Sheets
 {
     private const float Margin = 45;
     private const float FootRoom = 22;
+    private const float LeastZoom = 0.7f;
     private readonly PaperSize _paper;
+    private readonly float _zoom;
     private readonly List<List<Action<SKCanvas>>> _pages = [];
     private float _y;
 
     public Sheets(PaperSize paper)
+        : this(paper, 1)
     {
-        _paper = paper;
+    }
+
+    private Sheets(PaperSize paper, float zoom)
+    {
+        (_paper, _zoom) = (paper, zoom);
         Break();
     }
 
     /// <summary>Where text begins.</summary>
-    public static float Left => Margin;
+    public float Left => Margin / _zoom;
 
     /// <summary>How wide text can be.</summary>
-    public float Width => _paper.Width - 2 * Margin;
+    public float Width => (_paper.Width - 2 * Margin) / _zoom;
 
-    /// <summary>How high a page is between head and foot.</summary>
-    public float WholeHeight => _paper.Height - 2 * Margin - FootRoom;
+    /// <summary>How high a page is above its foot.</summary>
+    public float WholeHeight => (_paper.Height - 2 * Margin - FootRoom) / _zoom;
 
     /// <summary>What is left of this page.</summary>
-    public float Room => Margin + WholeHeight - _y;
+    public float Room => Left + WholeHeight - _y;
 
-    private bool IsFresh => _y <= Margin;
+    private bool IsFresh => _y <= Left;
+
+    /// <summary>Puts something that should be one page, made smaller until it is, as long as it can still be read.</summary>
+    public void OnOnePage(Action<Sheets> put)
+    {
+        Sheets tried;
+        var zoom = 1f;
+        do
+        {
+            tried = new(_paper, zoom);
+            put(tried);
+            zoom -= 0.05f;
+        }
+        while (tried._pages.Count > 1 && zoom >= LeastZoom);
+
+        _pages.RemoveAt(_pages.Count - 1);
+        _pages.AddRange(tried._pages.Select(page => (List<Action<SKCanvas>>)[canvas =>
+        {
+            canvas.Save();
+            canvas.Scale(tried._zoom);
+            page.ForEach(draw => draw(canvas));
+            canvas.Restore();
+        }]));
+        _y = Left + WholeHeight;
+    }
 
     /// <summary>Goes to the next page, unless this one is still empty.</summary>
     public void Break()
@@ -39,7 +70,7 @@ internal sealed class Sheets
         if (_pages.Count == 0 || !IsFresh)
         {
             _pages.Add([]);
-            _y = Margin;
+            _y = Left;
         }
     }
 
@@ -91,7 +122,7 @@ internal sealed class Sheets
     /// <param name="into">Where to; it need not be able to seek.</param>
     /// <param name="title">The title that a reader shows.</param>
     /// <param name="made">When it was made.</param>
-    /// <param name="head">What stands at the top of each page but the first, and at the foot of all.</param>
+    /// <param name="head">What stands at the foot of each page, beside its number.</param>
     public void Write(Stream into, string title, DateTimeOffset made, string head)
     {
         using var written = new SKManagedWStream(into);
@@ -102,7 +133,7 @@ internal sealed class Sheets
             Producer = "Handspun",
             Creation = made.UtcDateTime,
             Modified = made.UtcDateTime,
-            RasterDpi = 200,
+            RasterDpi = 300,
             EncodingQuality = 80,
         });
         for (var page = 0; page < _pages.Count; page++)

@@ -62,7 +62,7 @@ internal sealed partial class StoredPicture
                 canvas.Restore();
                 break;
             case "path":
-                using (var path = PathOf(element))
+                using (var path = LightPath.Of(PathOf(element)))
                 {
                     look.Paint(paint => canvas.DrawPath(path, paint));
                 }
@@ -72,7 +72,7 @@ internal sealed partial class StoredPicture
                 look.Paint(paint => canvas.DrawRect(RectOf(element), paint));
                 break;
             case "ellipse":
-                look.Paint(paint => canvas.DrawOval(Number(element, "cx"), Number(element, "cy"), Number(element, "rx"), Number(element, "ry"), paint));
+                DrawEllipse(canvas, element, look);
                 break;
             case "title" or "desc" or "defs" or "clipPath" or "use":
                 break;
@@ -89,6 +89,29 @@ internal sealed partial class StoredPicture
         }
 
         DrawLetters(canvas, [.. parent.Elements().Where(child => child.Name.LocalName == "use")], look);
+    }
+
+    // A dot is a round end of a line without length: four curves in a document otherwise, and a picture has a thousand of them.
+    private static void DrawEllipse(SKCanvas canvas, XElement element, Look look)
+    {
+        var (x, y, width, height) = (LightPath.Snap(Number(element, "cx")), LightPath.Snap(Number(element, "cy")), Number(element, "rx"), Number(element, "ry"));
+        if (look is { Stroke: null, Fill: { } fill } && Math.Abs(width - height) < 0.01f)
+        {
+            using var dot = new SKPaint { Color = fill, IsAntialias = true, IsStroke = true, StrokeWidth = 2 * width, StrokeCap = SKStrokeCap.Round };
+            canvas.DrawPoint(x, y, dot);
+            return;
+        }
+
+        const float Control = 0.5523f;   // where the handles of a cubic curve lie for a quarter of a circle
+        var (across, down) = (width * Control, height * Control);
+        using var oval = new SKPath();
+        oval.MoveTo(x + width, y);
+        oval.CubicTo(x + width, y + down, x + across, y + height, x, y + height);
+        oval.CubicTo(x - across, y + height, x - width, y + down, x - width, y);
+        oval.CubicTo(x - width, y - down, x - across, y - height, x, y - height);
+        oval.CubicTo(x + across, y - height, x + width, y - down, x + width, y);
+        oval.Close();
+        look.Paint(paint => canvas.DrawPath(oval, paint));
     }
 
     private void DrawLetters(SKCanvas canvas, List<XElement> letters, Look look)

@@ -78,8 +78,8 @@ internal static class WorkSheets
             var text = Passage.Of(line, sheets.Width - 12, Type.Small);
             sheets.Put(text.Height + 2, (canvas, top) =>
             {
-                Passage.Of("–", 10, Type.Small).Draw(canvas, Sheets.Left, top);
-                text.Draw(canvas, Sheets.Left + 12, top);
+                Passage.Of("–", 10, Type.Small).Draw(canvas, sheets.Left, top);
+                text.Draw(canvas, sheets.Left + 12, top);
             });
         }
     }
