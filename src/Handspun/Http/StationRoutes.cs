@@ -13,6 +13,7 @@ internal static class StationRoutes
         routes.MapLabelPages();
         routes.MapLimitPages();
         routes.MapReckoningPage();
+        routes.MapReportPage();
         routes.MapDocuments();
         var calls = routes.MapGroup("/api/v1");
         calls.MapBay();
@@ -25,6 +26,7 @@ internal static class StationRoutes
         calls.MapBook();
         calls.MapLabels();
         calls.MapReckonings();
+        calls.MapReports();
         calls.MapRecords();
         calls.MapGauges();
         calls.MapShopGauges();

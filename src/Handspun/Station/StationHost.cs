@@ -13,6 +13,7 @@ using Handspun.Jobs.Plans;
 using Handspun.Jobs.Store;
 using Handspun.Photos;
 using Handspun.ShopGauges;
+using Handspun.Reports;
 using Handspun.Wire;
 using Handspun.WorkedOut;
 using MQTTnet.AspNetCore;
@@ -89,6 +90,7 @@ internal static class StationHost
         services.AddSingleton<PhotoFolder>().AddSingleton<PhotoDesk>().AddSingleton<BookDesk>().AddSingleton<PageDesk>();
         services.AddHostedService<StoreService>();
         services.AddSingleton<ResultPublisher>().AddHostedService(provider => provider.GetRequiredService<ResultPublisher>());
+        services.AddSingleton<ReportDesk>();
         services.AddSingleton<RecordFolder>().AddSingleton<InterruptedCaptures>();
         services.AddSingleton<RecordFiler>().AddHostedService(provider => provider.GetRequiredService<RecordFiler>());
     }
