@@ -88,7 +88,7 @@ public sealed class JobReportTests
     public void JobThatHasOnlyBegun_SaysSo()
     {
         Assert.Equal("Nothing has been measured yet.", Report.Customer.Headline);
-        Assert.Equal(("open", "Pinion shaft runout; Drive side runout"), (Report.Customer.Found[0].Code, Report.Customer.Found[0].Text));
+        Assert.Equal(("open", "Pinion shaft runout; Drive-side shaft runout"), (Report.Customer.Found[0].Code, Report.Customer.Found[0].Text));
         Assert.Equal(5, Report.Left.Count);
         Assert.Empty(Report.Results);
     }
@@ -114,7 +114,7 @@ public sealed class JobReportTests
         Assert.Equal(("Oil pump", "feed side: Scoring", "The rotor"), (Report.Findings[0].Where, Report.Findings[0].Seen, Report.Findings[0].Photos[0].Caption));
         Assert.Equal(("Lifter, front intake", "not noted", "Replace"), (Report.Parts[0].Name, Report.Parts[0].Faced, Report.Parts[0].Choice));
         Assert.Contains("Replace: Lifter, front intake (flat on the roller).", Report.Customer.Advised);
-        Assert.Contains("Fasteners. Held back until 'Drive side runout' is done.", Report.Left);
+        Assert.Contains("Fasteners. Held back until 'Drive-side shaft runout' is done.", Report.Left);
     }
 
     [Fact]
