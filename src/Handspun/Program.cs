@@ -15,6 +15,10 @@ var root = new RootCommand("Turns a wheel by hand, and the truth about the shaft
     GaugesCommand.Create(),
     CheckCommand.Create(),
     JobsCommand.Create(),
+    JobFileCommands.CreateRecords(),
+    JobFileCommands.CreateReport(),
+    JobFileCommands.CreatePack(),
+    JobFileCommands.CreateUnpack(),
     PlansCommand.Create(),
 };
 var parsed = root.Parse(args);

@@ -158,6 +158,36 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
             cancellationToken);
     }
 
+    /// <summary>Takes in a whole job that another store kept. A bike with the same VIN is the same bike.</summary>
+    /// <exception cref="JobThereException">There is a job of that number, or one of its records.</exception>
+    public Task<Job> TakeInAsync(Job job, CancellationToken cancellationToken) => WriteAsync(
+        async context =>
+        {
+            if (await context.Jobs.AnyAsync(there => there.Number == job.Number, cancellationToken))
+            {
+                throw new JobThereException($"there is a job {job.Number} here already.");
+            }
+
+            var ids = job.Points.SelectMany(point => point.Records).Select(record => record.Id).ToList();
+            if (await context.Records.Where(record => ids.Contains(record.Id)).Select(record => record.Id).FirstOrDefaultAsync(cancellationToken) is { } there)
+            {
+                throw new JobThereException($"its record {there} is here already, in another job.");
+            }
+
+            var vin = job.Bike.Vin;
+            var known = vin is null ? null : await context.Bikes.FirstOrDefaultAsync(bike => bike.Vin == vin, cancellationToken);
+            var brought = job.Bike;
+            context.Jobs.Add(job);
+            if (known is not null)
+            {
+                context.Entry(job).Reference(added => added.Bike).CurrentValue = known;
+                context.Entry(brought).State = EntityState.Detached;
+            }
+
+            return job;
+        },
+        cancellationToken);
+
     private Task<Job> ChangePointAsync(string job, string point, Action<JobPoint> change, CancellationToken cancellationToken) =>
         ChangeAsync(job, found => change(Point(found, point)), cancellationToken);
 

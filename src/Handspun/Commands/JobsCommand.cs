@@ -6,7 +6,6 @@ using Handspun.Jobs.Plans;
 using Handspun.Jobs.Store;
 using Handspun.Station;
 using Handspun.Wire;
-using Microsoft.EntityFrameworkCore;
 
 namespace Handspun.Commands;
 
@@ -68,25 +67,10 @@ internal static class JobsCommand
         return command;
     }
 
-    // The store's file takes several programs at once; its tables are only brought up to date where no station works on them.
-    private static async Task<int> WithStoreAsync(ParseResult parsed, Func<JobStore, DataFolder, Task<int>> work, CancellationToken stopping)
+    private static Task<int> WithStoreAsync(ParseResult parsed, Func<JobStore, DataFolder, Task<int>> work, CancellationToken stopping)
     {
         var folder = DataFolder.LookInto(parsed.GetRequiredValue(Data));
-        using var taken = folder.IsTaken ? null : DataFolder.Take(folder.Root);
-        await using var services = new ServiceCollection().AddSingleton(TimeProvider.System).AddLogging().AddJobStore(folder.Store).BuildServiceProvider();
-        try
-        {
-            if (taken is not null)
-            {
-                await StoreSchema.BringUpToDateAsync(services.GetRequiredService<IDbContextFactory<JobsContext>>(), stopping);
-            }
-        }
-        catch (StoreTooNewException e)
-        {
-            throw new StationTroubleException(e.Message);
-        }
-
-        return await work(services.GetRequiredService<JobStore>(), folder);
+        return StoreAtHand.UseAsync(folder, store => work(store, folder), stopping);
     }
 
     private static void Print(Job job, ParseResult parsed, DataFolder folder)

@@ -14,6 +14,7 @@ internal static class StationRoutes
         routes.MapLimitPages();
         routes.MapReckoningPage();
         routes.MapReportPage();
+        routes.MapSchemas();
         routes.MapDocuments();
         var calls = routes.MapGroup("/api/v1");
         calls.MapBay();
@@ -27,6 +28,7 @@ internal static class StationRoutes
         calls.MapLabels();
         calls.MapReckonings();
         calls.MapReports();
+        calls.MapArchives();
         calls.MapRecords();
         calls.MapGauges();
         calls.MapShopGauges();

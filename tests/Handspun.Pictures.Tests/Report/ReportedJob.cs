@@ -36,7 +36,7 @@ internal static class ReportedJob
         job.Write("finding/3", new FindingNoted(["scoring", "wear"], "Grooves that a nail feels, all the way round the rotor.", "feed side", "pump", null));
         for (var photo = 0; photo < photos; photo++)
         {
-            job.Write("finding/3", new PhotoAdded($"photo-{photo}.jpg", 1280, 960, 1, "00", photo == 0 ? "Feed rotor, face down" : null));
+            job.Write("finding/3", new PhotoAdded($"{photo:x32}.jpg", 1280, 960, 1, "00", photo == 0 ? "Feed rotor, face down" : null));
         }
 
         job.Write($"finding/{job.Version + 1}", new FindingNoted(["as-it-should-be"], "", "return side", "pump", null));
