@@ -1,5 +1,4 @@
 using Handspun.Bays;
-using Handspun.WorkedOut;
 using Handspun.Jobs.Book;
 using Handspun.Jobs.Book.Acts;
 using Handspun.Jobs.Lengths;
@@ -9,6 +8,7 @@ using Handspun.Jobs.Store;
 using Handspun.Metrology.Quantities;
 using Handspun.Pages;
 using Handspun.Pages.Plans;
+using Handspun.WorkedOut;
 using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace Handspun.Http.Plans;
