@@ -5,14 +5,15 @@ namespace Handspun.Metrology.Fitting;
 /// <summary>Tukey's biweight: a reading far off the fit loses its weight, one very far off all of it.</summary>
 internal static class Biweight
 {
-    /// <summary>Where the weight ends, in standard deviations.</summary>
+    /// <summary>Where the weight usually ends, in standard deviations.</summary>
     public const double Reach = 5;
 
     /// <summary>Sets the weights that belong to residuals.</summary>
     /// <param name="residuals">Reading minus fit.</param>
     /// <param name="floor">The least standard deviation that they may be given.</param>
     /// <param name="weights">As many as residuals; each becomes 0 to 1.</param>
-    public static void Set(ReadOnlySpan<double> residuals, double floor, double[] weights)
+    /// <param name="reach">Where the weight ends, in standard deviations.</param>
+    public static void Set(ReadOnlySpan<double> residuals, double floor, double[] weights, double reach = Reach)
     {
         // The middle size of the residuals; the weights' own places serve as room to sort in.
         for (var i = 0; i < residuals.Length; i++)
@@ -21,10 +22,10 @@ internal static class Biweight
         }
 
         var middle = ArrayStatistics.OrderStatisticInplace(weights, weights.Length / 2 + 1);
-        var reach = Reach * Math.Max(1.4826 * middle, floor);
+        var end = reach * Math.Max(1.4826 * middle, floor);
         for (var i = 0; i < residuals.Length; i++)
         {
-            var ratio = residuals[i] / reach;
+            var ratio = residuals[i] / end;
             var rest = 1 - ratio * ratio;
             weights[i] = rest > 0 ? rest * rest : 0;
         }

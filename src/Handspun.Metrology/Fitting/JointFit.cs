@@ -60,6 +60,9 @@ internal sealed class JointFit
     /// <summary>Robust weight of each reading, 0 to 1.</summary>
     public double[] Weights { get; }
 
+    /// <summary>Where a reading's robust weight ends, in standard deviations of the noise.</summary>
+    public double Reach { get; init; } = 6;
+
     /// <summary>Reading minus fit, in millimetres.</summary>
     public double[] Residuals { get; }
 
@@ -372,17 +375,18 @@ internal sealed class JointFit
         if (robust)
         {
             _bends.Reweigh(Smoothness);
-            Biweight.Set(Residuals, _grid.NoiseFloor, Weights);
+            // With many unknowns the fit follows the noise, and the residuals' middle size is smaller than that.
+            Biweight.Set(Residuals, _grid.NoiseFloor, Weights, Reach * Math.Sqrt(ReadingsPerFree));
         }
     }
 
     private double Evidence()
     {
         var (loss, count) = (0.0, 0.0);
-        var limit = Biweight.Reach * Biweight.Reach / 3;
+        var limit = Reach * Reach / 3;
         for (var i = 0; i < Residuals.Length; i++)
         {
-            var ratio = Residuals[i] / (Biweight.Reach * Sigma);
+            var ratio = Residuals[i] / (Reach * Sigma);
             var rest = 1 - ratio * ratio;
             count += _grid.Shares[i];
             loss += _grid.Shares[i] * (rest > 0 ? limit * (1 - rest * rest * rest) : limit);

@@ -11,6 +11,7 @@ internal sealed class LiftFit
     private const double ReadingsPerKnot = 1.6;
     private const double ReadingsPerWave = 3;
     private const double SeriesEnds = 2e-4;   // of the lift: what a series of so many waves leaves of a corner
+    private const double CornerReach = 5;   // readings at a corner that the waves round off are to lose weight sooner
     private const int FewestWaves = 6;
     private const int MostWaves = 32;
     private const double StiffBend = 0.001;   // turns
@@ -91,7 +92,7 @@ internal sealed class LiftFit
     private static JointFit Run(FitGrid grid, int waves, double[] start, double bend)
     {
         const double rough = 0.5;
-        var fit = new JointFit(grid, waves, 0);
+        var fit = new JointFit(grid, waves, 0) { Reach = CornerReach };
         fit.Stiffen(bend);
         fit.StartFrom(start);
         fit.Run(8, rough, hold: true);

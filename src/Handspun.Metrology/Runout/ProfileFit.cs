@@ -11,6 +11,9 @@ internal sealed record ProfileFit
     /// <summary>Mean, then cosine and sine of each wave, then the drift's coefficients; millimetres.</summary>
     public required double[] Series { get; init; }
 
+    /// <summary>Order of the drift polynomial.</summary>
+    public int DriftOrder => Series.Length - 1 - 2 * Harmonics;
+
     /// <summary>Covariance of <see cref="Series"/>, full square.</summary>
     public required double[] Covariance { get; init; }
 
@@ -34,6 +37,9 @@ internal sealed record ProfileFit
 
     /// <summary>How stiff the angle was held; 0 where it was told.</summary>
     public double Smoothness { get; init; }
+
+    /// <summary>Whether an encoder told every angle.</summary>
+    public bool IsAngleTold => Smoothness == 0;
 
     /// <summary>What told the angle of some moments; empty where nothing did.</summary>
     public IReadOnlyList<AngleAnchor> Anchors { get; init; } = [];

@@ -45,14 +45,21 @@ public static class RunoutMethod
 
         var fit = found.Fit!;
         var faults = LocalFaults.Find(capture, trace, fit);
-        if (faults.Count > 0)
+        var (suspect, suspects) = (fit, faults);
+        if (faults.Count == 0 && before is null && !fit.IsAngleTold)
+        {
+            suspect = StiffHand.Fit(trace, fit);
+            suspects = LocalFaults.Find(capture, trace, suspect);
+        }
+
+        if (suspects.Count > 0)
         {
             // What stands out would bend the profile to itself, so the shaft is fitted once more without it.
-            var rest = trace.Without(place => faults.Any(fault => fault.Holds(fit.TurnsAt(capture.Seconds.Span[place]))));
-            if (Moves(rest) && Find(rest, capture, before) is var again && Answers(again))
+            var rest = trace.Without(place => suspects.Any(fault => fault.Holds(suspect.TurnsAt(capture.Seconds.Span[place]))));
+            if (Moves(rest) && Find(rest, capture, before) is var again && Answers(again)
+                && LocalFaults.Find(capture, rest, again.Fit!) is var confirmed && (confirmed.Count > 0 || faults.Count > 0))
             {
-                (trace, fit) = (rest, again.Fit!);
-                faults = LocalFaults.Find(capture, trace, fit);
+                (trace, fit, faults) = (rest, again.Fit!, confirmed);
             }
         }
 

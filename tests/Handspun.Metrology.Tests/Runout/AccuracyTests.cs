@@ -17,7 +17,7 @@ public class AccuracyTests
     [InlineData("no index, bursts", 2.5)]
     [InlineData("index, coarse 0.01", 2, 30)]
     [InlineData("no index, stops", 5)]
-    [InlineData("index, 8-12 Hz", 2, 15)]
+    [InlineData("index, 8-12 Hz", 1.8, 16)]
     public void Runout_OfAClassOfCaptures_IsCloserThanTheRangeAndCovered(string name, double mostOfInformed, double mostDegrees = 0)
     {
         var score = ClassScore.Of(CaptureKinds.All.Single(kind => kind.Name == name), Captures, Seed);

@@ -38,8 +38,7 @@ internal static class AngleFollow
         var group = Thinning.Group(trace.Seconds.Length, turns, AngleSearch.SamplePerTurn);
         var (seconds, millimetres) = Thinning.Means(trace.Seconds, trace.Millimetres, group);
         var grid = AngleSearch.Lay(trace, seconds, millimetres, anchors, turns);
-        var driftOrder = before.Series.Length - 1 - 2 * before.Harmonics;
-        var fit = new JointFit(grid, before.Harmonics, driftOrder);
+        var fit = new JointFit(grid, before.Harmonics, before.DriftOrder);
         var angles = Array.ConvertAll(seconds, at => turnsAt(at));
         Dwell.Shares(seconds, angles).CopyTo(grid.Shares, 0);
         fit.StartFrom(angles, before.Series, before.Sigma, before.Smoothness);

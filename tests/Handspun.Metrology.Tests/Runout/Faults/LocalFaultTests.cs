@@ -12,6 +12,8 @@ public class LocalFaultTests
     [InlineData(0.03, 8, LocalFaultKind.Raised, 0)]
     [InlineData(-0.03, 7, LocalFaultKind.Scratch, 200)]
     [InlineData(-0.06, 14, LocalFaultKind.Recess, 310)]
+    [InlineData(-0.06, 22, LocalFaultKind.Recess, 60)]
+    [InlineData(-0.03, 22, LocalFaultKind.Recess, 160)]
     public void Fault_ThatComesBackEveryTurn_IsFoundNamedAndKeptApart(double height, double width, LocalFaultKind kind, double at)
     {
         var named = 0;
@@ -53,6 +55,16 @@ public class LocalFaultTests
 
             Assert.Empty(result.Faults);
             Assert.DoesNotContain(RunoutWarning.LocalFault, result.Warnings);
+        }
+    }
+
+    [Fact]
+    public void CleanShafts_UnderAHandThatShoves_HaveNoFault()
+    {
+        var shoves = CaptureKinds.All.Single(kind => kind.Name == "no index, shoves");
+        for (var seed = 1; seed <= 30; seed++)
+        {
+            Assert.Empty(Captures.Measure(shoves.Draw(seed).Capture.ToCapture()).Faults);
         }
     }
 
