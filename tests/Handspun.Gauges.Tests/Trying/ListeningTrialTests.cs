@@ -30,7 +30,8 @@ public sealed class ListeningTrialTests
 
         var heard = await listening;
         Assert.Equal("+0.1\n+0.2\n", Encoding.ASCII.GetString(heard.Sample.Span));
-        Assert.Equal((10, TimeSpan.FromSeconds(3)), (heard.Bytes, heard.Lasted));
+        Assert.Equal(10, heard.Bytes);
+        Assert.True(heard.Lasted >= TimeSpan.FromSeconds(3));   // the test's time may have moved on before the end was seen
         Assert.Equal(JournalEntry.LinkOpened, Assert.IsType<JournalEntry.Event>(heard.Entries[0]).Name);
         Assert.Empty(link.Sent);
         Assert.True(link.Disposed);
