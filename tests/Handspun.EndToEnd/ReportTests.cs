@@ -52,6 +52,40 @@ public sealed partial class ReportTests
         Assert.Contains("use a4 or letter", await noPaper.Content.ReadAsStringAsync(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Job_PackedAtOneStation_IsUnpackedAtAnother_FromTheCommandLine()
+    {
+        await using var workshop = new Workshop();
+        await workshop.StartGaugeAsync();
+        await workshop.StartStationAsync();
+        await workshop.UntilGaugeIsAsync("reading");
+        var job = await workshop.OpenJobAsync();
+        await workshop.MeasureAsync(job);
+        await workshop.TellGaugeAsync("turn");
+        await workshop.UntilRecordsAsync(job, 1);
+        var (archive, there, pdf) = (Path.Combine(workshop.Folder, "job.zip"), Path.Combine(workshop.Folder, "there"), Path.Combine(workshop.Folder, "there.pdf"));
+
+        Assert.Equal(0, (await RunAsync("pack", job, "--data", workshop.Data, "-o", archive)).Exit);
+        Assert.Equal(0, (await RunAsync("unpack", archive, "--data", there)).Exit);
+        var again = await RunAsync("unpack", archive, "--data", there);
+        var records = await RunAsync("records", job, "--data", there, "--json");
+        Assert.Equal(0, (await RunAsync("report", job, "--data", there, "-o", pdf)).Exit);
+
+        Assert.Equal(1, again.Exit);
+        Assert.Contains($"there is a job {job} here already", again.Errors, StringComparison.Ordinal);
+        Assert.Equal((await workshop.RecordsAsync(job))[0].GetProperty("value_mm").GetDouble(), System.Text.Json.JsonDocument.Parse(records.Output).RootElement.GetProperty("value_mm").GetDouble());
+        Assert.Contains(Flat("Total indicated runout"), Flat(await TextOfAsync(await File.ReadAllBytesAsync(pdf), workshop.Folder)), StringComparison.Ordinal);
+    }
+
+    private static async Task<(int Exit, string Output, string Errors)> RunAsync(params string[] arguments)
+    {
+        using var process = Process.Start(new ProcessStartInfo(Programs.Handspun, arguments) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        var errors = process.StandardError.ReadToEndAsync();
+        var output = await process.StandardOutput.ReadToEndAsync();
+        await process.WaitForExitAsync();
+        return (process.ExitCode, output, await errors);
+    }
+
     private static async Task<string> TextOfAsync(byte[] pdf, string folder)
     {
         var file = Path.Combine(folder, "report.pdf");

@@ -85,7 +85,7 @@ public sealed record ReportedResult
     {
         yield return new("Measured", clock.Minute(record.At));
         yield return new("Gauge", record.Gauge.Name);
-        foreach (var line in GaugeLines.Of(record.Gauge, unit))
+        foreach (var line in GaugeLines.Of(record, unit, clock))
         {
             yield return line;
         }

@@ -57,6 +57,10 @@ internal sealed partial class ArchiveIntake(JobStore store, DataFolder data)
         {
             throw new ArchiveRefusalException($"{file} was not taken in: it is no archive, or it was damaged on the way. Pack it again and send it again.");
         }
+        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
+        {
+            throw new ArchiveRefusalException($"There is no file {file}: give the archive that 'handspun pack' wrote.");
+        }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             throw new ArchiveRefusalException($"{file} was not taken in: {e.Message}");

@@ -95,7 +95,7 @@ internal static class JobFileCommands
                     var job = await new ArchiveIntake(store, options.Data).TakeAsync(parsed.GetRequiredValue(file), parsed.GetValue(number), stopping);
                     Console.WriteLine(parsed.GetValue(json)
                         ? JsonSerializer.Serialize(JobMessage.Of(job, options.Unit), WireJson.Options)
-                        : $"Job {job.Number} is here: {job.Bike.Title}, {job.Points.Sum(point => point.Records.Count)} records.");
+                        : $"Job {job.Number} is here: {job.Bike.Title}, with {Counted(job.Points.Sum(point => point.Records.Count))}.");
                     return 0;
                 }
                 catch (ArchiveRefusalException e)
@@ -106,6 +106,8 @@ internal static class JobFileCommands
         });
         return command;
     }
+
+    private static string Counted(int records) => records == 1 ? "one record" : $"{records} records";
 
     private static Argument<string> JobArgument() => new("JOB") { Description = "The job's number; 'handspun jobs' lists them." };
 

@@ -61,7 +61,7 @@ public sealed class LiftPictureTests
         Assert.True(Paths(picture.ToSvg()) > 20);
     }
 
-    private static LiftResult Measured { get; } = new()
+    internal static LiftResult Measured { get; } = new()
     {
         Status = LiftStatus.Measured,
         Readings = 200,
@@ -78,7 +78,7 @@ public sealed class LiftPictureTests
         AngleDegrees = [.. Enumerable.Range(0, 200).Select(i => 3.6 * i)],
     };
 
-    private static LiftPictureContent Content(LiftResult result) => new()
+    internal static LiftPictureContent Content(LiftResult result) => new()
     {
         Title = "Cam lift, front intake, 2004 Ardent Twin 900",
         Subtitle = "Job 2026-0001",

@@ -6,6 +6,7 @@ using Handspun.Jobs.Plans;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
 using Handspun.Jobs.Reports;
+using Handspun.Jobs.ShopGauges;
 using Handspun.Metrology.Decision;
 using Handspun.Metrology.Quantities;
 
@@ -28,6 +29,7 @@ internal static class ReportedJob
             Customer = customer,
             OpenedAt = Start,
             Bike = new Bike { Make = "Aldermoor", Model = "Corvid 1200", Year = 2004, Vin = "ZZ9CORV1204000042", Odometer = 48_210 },
+            Crank = new() { BetweenBearingsMillimetres = 152.4, DivisionMillimetres = 0.5 },
             Plan = PlanOf(points),
             Points = [.. Enumerable.Range(0, points).Select(place => Point(place, points, confirmed))],
         };
@@ -77,7 +79,7 @@ internal static class ReportedJob
     {
         Limit? limit = place == 2 ? null : new() { UpperMillimetres = 0.127, Source = confirmed ? "invented manual, page 12" : "common practice, no source", ConfirmedBy = confirmed ? "A. Nobody" : null, Age = LimitAge.Service };
         var tir = place switch { 0 => 0.3302, 1 => 0.126, _ => 0.0508 + 0.0005 * place };
-        var point = new JobPoint { Place = place, Code = Code(place), Title = Title(place), Limit = limit };
+        var point = new JobPoint { Place = place, Code = Code(place), Title = Title(place), Limit = limit, Setup = place == 0 ? new RunoutSetup { FromBearingMillimetres = 20, DivisionMillimetres = 1 } : null };
         if (place == points - 1 && points > 3)
         {
             return point;
@@ -90,7 +92,7 @@ internal static class ReportedJob
             Seconds = 13,
             Ending = CaptureEnding.Enough,
             Status = RecordStatus.Complete,
-            Gauge = new RecordGauge { Name = "pinion", Profile = "text-line", Port = "/dev/ttyUSB0", ResolutionMillimetres = 0.001, ErrorLimitMillimetres = 0.003 },
+            Gauge = new RecordGauge { Name = "pinion", Profile = "text-line", Port = "/dev/ttyUSB0", ResolutionMillimetres = 0.001, ErrorLimitMillimetres = 0.003, LastCheck = place == 0 ? null : Check },
             Limit = limit is null ? null : limit with { },
             Verdict = limit is null ? null : ConformityRule.Decide(Length.FromMillimetres(tir), Length.FromMillimetres(0.0051), limit.Tolerance).Verdict,
             Figures = new RunoutFigures
@@ -103,6 +105,12 @@ internal static class ReportedJob
         });
         return point;
     }
+
+    private static LastCheck Check { get; } = new()
+    {
+        At = Start.AddDays(-9), DueOn = new(2026, 9, 5), By = "A. Nobody", Against = "a gauge block of 1.000 mm",
+        ErrorMillimetres = 0.0008, ErrorU95Millimetres = 0.0006, ErrorLimitMillimetres = 0.003, Found = "good",
+    };
 
     private static string Code(int place) => $"point-{place:00}";
 
