@@ -97,9 +97,18 @@ internal static class ReportedJob
             Verdict = limit is null ? null : ConformityRule.Decide(Length.FromMillimetres(tir), Length.FromMillimetres(0.0051), limit.Tolerance).Verdict,
             Figures = new RunoutFigures
             {
-                Readings = 420, Rejected = 2, Turns = 3.3, TirMillimetres = tir, TirU95Millimetres = 0.0051,
-                EccentricityMillimetres = tir / 2.1, RoundnessMillimetres = 0.0042, ZoneRoundnessMillimetres = 0.0041, HighSpotDegrees = 123.4, HighSpotU95Degrees = 3.2,
-                AngleReference = "index", TirByTurnMillimetres = [tir - 0.0004, tir + 0.0006, tir],
+                Readings = 420,
+                Rejected = 2,
+                Turns = 3.3,
+                TirMillimetres = tir,
+                TirU95Millimetres = 0.0051,
+                EccentricityMillimetres = tir / 2.1,
+                RoundnessMillimetres = 0.0042,
+                ZoneRoundnessMillimetres = 0.0041,
+                HighSpotDegrees = 123.4,
+                HighSpotU95Degrees = 3.2,
+                AngleReference = "index",
+                TirByTurnMillimetres = [tir - 0.0004, tir + 0.0006, tir],
             },
             Warnings = place % 4 == 1 ? [RecordWarning.GaugeGap, .. confirmed ? [] : new[] { RecordWarning.LimitUnconfirmed }] : [],
         });
@@ -108,8 +117,14 @@ internal static class ReportedJob
 
     private static LastCheck Check { get; } = new()
     {
-        At = Start.AddDays(-9), DueOn = new(2026, 9, 5), By = "A. Nobody", Against = "a gauge block of 1.000 mm",
-        ErrorMillimetres = 0.0008, ErrorU95Millimetres = 0.0006, ErrorLimitMillimetres = 0.003, Found = "good",
+        At = Start.AddDays(-9),
+        DueOn = new(2026, 9, 5),
+        By = "A. Nobody",
+        Against = "a gauge block of 1.000 mm",
+        ErrorMillimetres = 0.0008,
+        ErrorU95Millimetres = 0.0006,
+        ErrorLimitMillimetres = 0.003,
+        Found = "good",
     };
 
     private static string Code(int place) => $"point-{place:00}";
