@@ -70,7 +70,12 @@ public sealed class PublishedFormTests
         var point = job.Points[0];
         point.Records[0] = new()
         {
-            Id = "r", At = ReportedJob.Start, Seconds = 1, Ending = point.Records[0].Ending, Status = point.Records[0].Status, Figures = point.Records[0].Figures,
+            Id = "r",
+            At = ReportedJob.Start,
+            Seconds = 1,
+            Ending = point.Records[0].Ending,
+            Status = point.Records[0].Status,
+            Figures = point.Records[0].Figures,
             Gauge = point.Records[0].Gauge with { Name = words },
         };
         using var text = new StringWriter();
