@@ -22,7 +22,7 @@ public sealed class BoreTests(Browser browser) : IClassFixture<Browser>
         await workshop.UntilGaugeIsAsync("reading");
         var job = await workshop.OpenJobAsync();
         await workshop.AddPointAsync(job, Point);
-        await workshop.Http.PutAsJsonAsync($"api/v1/jobs/{job}/points/{Point}/limit", new { at_least = "21.400 mm", at_most = "21.430 mm", source = "invented", confirmed_by = "Ines" });
+        await workshop.Http.PutAsJsonAsync($"api/v1/jobs/{job}/points/{Point}/limit", new { at_least = "21.400 mm", at_most = "21.430 mm", source = "invented manual, page 4", confirmed_by = "Ines" });
 
         // The ring's size in inches, with the wrong unit at first: refused in a sentence, and what was typed stands where it was.
         var screen = await browser.OpenAsync(new Uri(workshop.Pages, $"jobs/{job}"));

@@ -51,8 +51,8 @@ public sealed class CamLiftTests(Browser browser) : IClassFixture<Browser>
         var (code, output, errors) = await RunningProgram.RunAsync(Programs.Handspun, "analyze", "--json", journal);
         Assert.True(code == 0, errors);
         var replayed = JsonDocument.Parse(output).RootElement;
-        Assert.Equal(lift, replayed.GetProperty("max_lift_mm").GetDouble(), 5);
-        Assert.Equal(first.GetProperty("duration_crank_deg").GetDouble(), replayed.GetProperty("duration_deg").GetDouble(), 2);
+        Assert.Equal(lift, replayed.GetProperty("max_lift_mm").GetDouble(), 1e-5);
+        Assert.Equal(first.GetProperty("duration_crank_deg").GetDouble(), replayed.GetProperty("duration_deg").GetDouble(), 0.01);
 
         // What both do together is there without another touch; the card beside it when it is typed.
         var timing = await NewestAsync(workshop, job, "cam-timing-front");

@@ -23,7 +23,7 @@ public sealed class EndPlayTests(Browser browser) : IClassFixture<Browser>
         await using var listener = await Listener.SubscribeAsync(workshop.BrokerPort);
         var job = await workshop.OpenJobAsync();
         await workshop.AddPointAsync(job, Point);
-        var limit = await workshop.Http.PutAsJsonAsync($"api/v1/jobs/{job}/points/{Point}/limit", new { at_least = "0.002 in", at_most = "0.008 in", source = "invented", confirmed_by = "Ines" });
+        var limit = await workshop.Http.PutAsJsonAsync($"api/v1/jobs/{job}/points/{Point}/limit", new { at_least = "0.002 in", at_most = "0.008 in", source = "invented manual, page 4", confirmed_by = "Ines" });
         Assert.Equal(HttpStatusCode.OK, limit.StatusCode);
         await workshop.MeasureAsync(job, Point);
 
