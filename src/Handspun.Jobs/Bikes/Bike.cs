@@ -18,6 +18,9 @@ public sealed class Bike
     /// <summary>Vehicle identification number, where it is known.</summary>
     public string? Vin { get; set; }
 
+    /// <summary>Its number plate as it was written down, where it is known.</summary>
+    public string? Plate { get; set; }
+
     /// <summary>What the instrument showed last, in the instrument's own unit.</summary>
     public int? Odometer { get; set; }
 

@@ -7,6 +7,7 @@ public sealed partial record NewJob
 {
     private const int FirstYear = 1885;   // the first motorcycle
     private const int LongestText = 120;
+    private const int LongestPlate = 20;
 
     /// <summary>Who made the bike.</summary>
     public string? Make { get; init; }
@@ -19,6 +20,9 @@ public sealed partial record NewJob
 
     /// <summary>Vehicle identification number, where it is known.</summary>
     public string? Vin { get; init; }
+
+    /// <summary>Its number plate, where it is known.</summary>
+    public string? Plate { get; init; }
 
     /// <summary>What the instrument shows.</summary>
     public int? Odometer { get; init; }
@@ -41,6 +45,11 @@ public sealed partial record NewJob
         Text(problems, "model", Model, "Say which model it is.");
         Text(problems, "title", Title, "Say in a few words what is to be done.");
         Text(problems, "customer", Customer, null);
+        if (Plate?.Trim().Length > LongestPlate)
+        {
+            problems["plate"] = $"A plate has at most {LongestPlate} characters; leave it empty where it is not known.";
+        }
+
         if (Year is not { } year || year < FirstYear || year > thisYear + 1)
         {
             problems["year"] = $"Give the model year, {FirstYear} to {thisYear + 1}.";

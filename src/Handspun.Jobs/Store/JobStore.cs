@@ -5,6 +5,7 @@ using Handspun.Jobs.Plans;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Points.Catalogue;
 using Handspun.Jobs.Records;
+using Handspun.Jobs.Store.Finding;
 using Microsoft.EntityFrameworkCore;
 
 namespace Handspun.Jobs.Store;
@@ -12,7 +13,7 @@ namespace Handspun.Jobs.Store;
 /// <summary>The shop's jobs at rest: bikes, jobs, points, limits and records. Nothing is ever overwritten but what says who confirmed or picked.</summary>
 public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvider time)
 {
-    /// <summary>Opens a job on a bike. A bike with the same VIN is the same bike.</summary>
+    /// <summary>Opens a job on a bike. A bike with the same VIN is the same bike; where one of them has no VIN, one with the same plate, make and model.</summary>
     /// <param name="order">What was asked for; it must have no problems.</param>
     /// <param name="points">What is to be measured, in order.</param>
     /// <param name="cancellationToken">Stops waiting.</param>
@@ -65,6 +66,24 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
     {
         await using var context = await contexts.CreateDbContextAsync(cancellationToken);
         return await Whole(context).OrderByDescending(job => job.OpenedAt).ThenByDescending(job => job.Id).Take(most).ToListAsync(cancellationToken);
+    }
+
+    /// <summary>One page of the jobs that a search finds, newest first, with bikes, points and records. Nothing is loaded of other jobs.</summary>
+    /// <exception cref="ArgumentException">The search has a problem.</exception>
+    public async Task<FoundJobs> SearchAsync(JobSearch search, CancellationToken cancellationToken)
+    {
+        if (search.Problem is { } problem)
+        {
+            throw new ArgumentException(problem, nameof(search));
+        }
+
+        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        var found = search.In(context.Jobs);
+        var count = await found.CountAsync(cancellationToken);
+        var ids = await found.OrderByDescending(job => job.OpenedAt).ThenByDescending(job => job.Id).Skip((search.Page - 1) * search.PerPage).Take(search.PerPage)
+            .Select(job => job.Id).ToListAsync(cancellationToken);
+        var jobs = await Whole(context).Where(job => ids.Contains(job.Id)).ToListAsync(cancellationToken);
+        return new(search, [.. jobs.OrderByDescending(job => job.OpenedAt).ThenByDescending(job => job.Id)], count);
     }
 
     /// <summary>A record with the job and the point that it belongs to; null where there is none of that name.</summary>
@@ -158,7 +177,7 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
             cancellationToken);
     }
 
-    /// <summary>Takes in a whole job that another store kept. A bike with the same VIN is the same bike.</summary>
+    /// <summary>Takes in a whole job that another store kept. The bike is known as when a job is opened.</summary>
     /// <exception cref="JobThereException">There is a job of that number, or one of its records.</exception>
     public Task<Job> TakeInAsync(Job job, CancellationToken cancellationToken) => WriteAsync(
         async context =>
@@ -174,9 +193,8 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
                 throw new JobThereException($"its record {there} is here already, in another job.");
             }
 
-            var vin = job.Bike.Vin;
-            var known = vin is null ? null : await context.Bikes.FirstOrDefaultAsync(bike => bike.Vin == vin, cancellationToken);
             var brought = job.Bike;
+            var known = await KnownAsync(context, brought, cancellationToken);
             context.Jobs.Add(job);
             if (known is not null)
             {
@@ -227,15 +245,39 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
 
     private static async Task<Bike> BikeOfAsync(JobsContext context, NewJob order, CancellationToken cancellationToken)
     {
-        var vin = Trimmed(order.Vin)?.ToUpperInvariant();
-        var known = vin is null ? null : await context.Bikes.FirstOrDefaultAsync(bike => bike.Vin == vin, cancellationToken);
-        if (known is not null)
+        var brought = new Bike
         {
-            known.Odometer = order.Odometer ?? known.Odometer;
-            return known;
+            Make = order.Make!.Trim(),
+            Model = order.Model!.Trim(),
+            Year = order.Year!.Value,
+            Vin = Trimmed(order.Vin)?.ToUpperInvariant(),
+            Plate = Trimmed(order.Plate),
+            Odometer = order.Odometer,
+        };
+        if (await KnownAsync(context, brought, cancellationToken) is not { } known)
+        {
+            return brought;
         }
 
-        return new Bike { Make = order.Make!.Trim(), Model = order.Model!.Trim(), Year = order.Year!.Value, Vin = vin, Odometer = order.Odometer };
+        known.Odometer = brought.Odometer ?? known.Odometer;
+        known.Plate = brought.Plate ?? known.Plate;
+        known.Vin ??= brought.Vin;
+        return known;
+    }
+
+    // A plate can come to another bike; a VIN cannot.
+    private static async Task<Bike?> KnownAsync(JobsContext context, Bike brought, CancellationToken cancellationToken)
+    {
+        if (brought.Vin is { } vin && await context.Bikes.FirstOrDefaultAsync(bike => bike.Vin == vin, cancellationToken) is { } same)
+        {
+            return same;
+        }
+
+        var (plate, kind) = (FoldedText.Plate(brought.Plate), FoldedText.Kind(brought));
+        return plate is null ? null : await context.Bikes
+            .Where(bike => EF.Property<string?>(bike, SearchColumns.PlateKey) == plate && EF.Property<string>(bike, SearchColumns.KindKey) == kind)
+            .Where(bike => brought.Vin == null || bike.Vin == null)
+            .OrderByDescending(bike => bike.Id).FirstOrDefaultAsync(cancellationToken);
     }
 
     private static JobPoint PointOf(MeasuringPoint point, int place) => new()

@@ -8,6 +8,7 @@ using Handspun.Jobs.Plans;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
 using Handspun.Jobs.ShopGauges;
+using Handspun.Jobs.Store.Finding;
 using Handspun.Metrology.Decision;
 using Handspun.Metrology.GaugeStudy;
 using Microsoft.EntityFrameworkCore;
@@ -36,6 +37,20 @@ public sealed class JobsContext(DbContextOptions<JobsContext> options) : DbConte
 
     /// <summary>The book of the shop's gauges.</summary>
     public DbSet<ShopGauge> Gauges => Set<ShopGauge>();
+
+    /// <inheritdoc/>
+    public override int SaveChanges(bool acceptAllChangesOnSuccess)
+    {
+        SearchColumns.Fill(ChangeTracker);
+        return base.SaveChanges(acceptAllChangesOnSuccess);
+    }
+
+    /// <inheritdoc/>
+    public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
+    {
+        SearchColumns.Fill(ChangeTracker);
+        return base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken);
+    }
 
     /// <inheritdoc/>
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
@@ -111,6 +126,7 @@ public sealed class JobsContext(DbContextOptions<JobsContext> options) : DbConte
                     warnings => warnings));
         });
         OnGaugesCreating(modelBuilder);
+        SearchColumns.Map(modelBuilder);
     }
 
     private static void OnGaugesCreating(ModelBuilder modelBuilder)

@@ -1,3 +1,4 @@
+using Handspun.Jobs.Store.Finding;
 using Microsoft.EntityFrameworkCore;
 
 namespace Handspun.Jobs.Store;
@@ -21,6 +22,7 @@ public static class StoreSchema
         if (applied != known)
         {
             await context.Database.MigrateAsync(cancellationToken);
+            await SearchColumns.FillEarlierAsync(context, cancellationToken);
         }
     }
 

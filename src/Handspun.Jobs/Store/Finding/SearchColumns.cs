@@ -1,0 +1,102 @@
+using Handspun.Jobs.Bikes;
+using Handspun.Jobs.Orders;
+using Handspun.Jobs.Records;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.ChangeTracking;
+
+namespace Handspun.Jobs.Store.Finding;
+
+/// <summary>Columns that are worked out from others whenever a row is written, so that the database can search by them.</summary>
+internal static class SearchColumns
+{
+    /// <summary>What a job or a bike is found by, folded.</summary>
+    public const string FindText = "FindText";
+
+    /// <summary>A bike's plate run together.</summary>
+    public const string PlateKey = "PlateKey";
+
+    /// <summary>A bike's make and model, folded.</summary>
+    public const string KindKey = "KindKey";
+
+    /// <summary>What a record found, in millimetres; null where it found no length.</summary>
+    public const string ValueMillimetres = "ValueMillimetres";
+
+    private const int RecordsAtOnce = 500;
+
+    /// <summary>Adds them to the model.</summary>
+    public static void Map(ModelBuilder model)
+    {
+        model.Entity<Job>(job =>
+        {
+            job.Property<string>(FindText).IsRequired().HasDefaultValue("");
+            job.HasIndex(j => new { j.OpenedAt, j.Id });
+        });
+        model.Entity<Bike>(bike =>
+        {
+            bike.Property<string>(FindText).IsRequired().HasDefaultValue("");
+            bike.Property<string>(KindKey).IsRequired().HasDefaultValue("");
+            bike.Property<string?>(PlateKey);
+            bike.HasIndex(KindKey);
+            bike.HasIndex(PlateKey);
+        });
+        model.Entity<CaptureRecord>().Property<double?>(ValueMillimetres);
+    }
+
+    /// <summary>Works them out for the rows that are about to be written.</summary>
+    public static void Fill(ChangeTracker rows)
+    {
+        foreach (var row in rows.Entries().Where(row => row.State is EntityState.Added or EntityState.Modified).ToList())
+        {
+            Fill(row);
+        }
+    }
+
+    /// <summary>Works them out for the rows of a store that was kept before there were such columns.</summary>
+    public static async Task FillEarlierAsync(JobsContext context, CancellationToken cancellationToken)
+    {
+        await context.Bikes.Where(bike => EF.Property<string>(bike, FindText) == "").LoadAsync(cancellationToken);
+        await context.Jobs.Where(job => EF.Property<string>(job, FindText) == "").LoadAsync(cancellationToken);
+        await WriteAsync(context, cancellationToken);
+        var last = "";
+        while (true)
+        {
+            var records = await context.Records.Where(record => string.Compare(record.Id, last) > 0).OrderBy(record => record.Id).Take(RecordsAtOnce).ToListAsync(cancellationToken);
+            if (records.Count == 0)
+            {
+                return;
+            }
+
+            last = records[^1].Id;
+            await WriteAsync(context, cancellationToken);
+        }
+    }
+
+    private static async Task WriteAsync(JobsContext context, CancellationToken cancellationToken)
+    {
+        foreach (var row in context.ChangeTracker.Entries().ToList())
+        {
+            Fill(row);
+        }
+
+        await context.SaveChangesAsync(cancellationToken);
+        context.ChangeTracker.Clear();
+    }
+
+    private static void Fill(EntityEntry row)
+    {
+        switch (row.Entity)
+        {
+            case Job job:
+                row.Property(FindText).CurrentValue = FoldedText.Of(job);
+                break;
+            case Bike bike:
+                row.Property(FindText).CurrentValue = FoldedText.Of(bike);
+                row.Property(KindKey).CurrentValue = FoldedText.Kind(bike);
+                row.Property(PlateKey).CurrentValue = FoldedText.Plate(bike.Plate);
+                break;
+            case CaptureRecord record:
+                row.Property(ValueMillimetres).CurrentValue = record.Figures.Value?.Millimetres;
+                break;
+        }
+    }
+}
