@@ -23,6 +23,18 @@ namespace Handspun.Jobs.Store.Migrations
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("FindText")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT")
+                        .HasDefaultValue("");
+
+                    b.Property<string>("KindKey")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT")
+                        .HasDefaultValue("");
+
                     b.Property<string>("Make")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -34,6 +46,12 @@ namespace Handspun.Jobs.Store.Migrations
                     b.Property<int?>("Odometer")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("Plate")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("PlateKey")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Vin")
                         .HasColumnType("TEXT");
 
@@ -41,6 +59,10 @@ namespace Handspun.Jobs.Store.Migrations
                         .HasColumnType("INTEGER");
 
                     b.HasKey("Id");
+
+                    b.HasIndex("KindKey");
+
+                    b.HasIndex("PlateKey");
 
                     b.HasIndex("Vin");
 
@@ -103,6 +125,12 @@ namespace Handspun.Jobs.Store.Migrations
                     b.Property<string>("Customer")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("FindText")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT")
+                        .HasDefaultValue("");
+
                     b.Property<string>("Number")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -127,6 +155,8 @@ namespace Handspun.Jobs.Store.Migrations
 
                     b.HasIndex("Number")
                         .IsUnique();
+
+                    b.HasIndex("OpenedAt", "Id");
 
                     b.ToTable("Jobs");
                 });
@@ -200,6 +230,9 @@ namespace Handspun.Jobs.Store.Migrations
                     b.Property<string>("Status")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<double?>("ValueMillimetres")
+                        .HasColumnType("REAL");
 
                     b.Property<string>("Verdict")
                         .HasColumnType("TEXT");
