@@ -94,6 +94,11 @@ public sealed record JobReport
             yield return new("VIN", vin);
         }
 
+        if (job.Bike.Plate is { } plate)
+        {
+            yield return new("Plate", plate);
+        }
+
         if (job.Bike.Odometer is { } shown)
         {
             yield return new("Odometer", shown.ToString("#,0", CultureInfo.InvariantCulture).Replace(',', '\u00a0'));

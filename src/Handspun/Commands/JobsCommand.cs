@@ -4,6 +4,7 @@ using Handspun.Http.Plans;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Plans;
 using Handspun.Jobs.Store;
+using Handspun.Jobs.Store.Finding;
 using Handspun.Station;
 using Handspun.Wire;
 
@@ -12,7 +13,8 @@ namespace Handspun.Commands;
 /// <summary><c>handspun jobs</c>: lists jobs and opens them, beside a station that runs or without one.</summary>
 internal static class JobsCommand
 {
-    private const int ListedAtMost = 200;
+    private static readonly Option<string?> Find = new("--find") { Description = "Only jobs with all of these words in number, title, customer, make, model, year, VIN or plate.", HelpName = "WORDS" };
+    private static readonly Option<int> Page = new("--page") { Description = $"Which page, of {JobSearch.MostPerPage} jobs each.", HelpName = "N", DefaultValueFactory = _ => 1 };
 
     private static readonly Option<string> Data = new("--data") { Description = "The data folder.", HelpName = "DIR", DefaultValueFactory = _ => DataFolder.Default };
     private static readonly Option<bool> Json = new("--json") { Description = "Print JSON, one job a line." };
@@ -20,12 +22,19 @@ internal static class JobsCommand
     /// <summary>The command.</summary>
     public static Command Create()
     {
-        var command = new Command("jobs", "List the newest jobs, and how far their plans are.") { Data, Json };
+        var command = new Command("jobs", "List the newest jobs, and how far their plans are.") { Find, Page, Data, Json };
         command.SetAction((parsed, stopping) => WithStoreAsync(parsed, async (store, options) =>
         {
-            foreach (var job in await store.NewestAsync(ListedAtMost, stopping))
+            var search = new JobSearch(parsed.GetValue(Find), parsed.GetValue(Page), JobSearch.MostPerPage);
+            var found = search.Problem is { } problem ? throw new StationTroubleException(problem, StationTroubleException.Usage) : await store.SearchAsync(search, stopping);
+            foreach (var job in found.Jobs)
             {
                 Print(job, parsed, options);
+            }
+
+            if (search.Page < found.Pages)
+            {
+                await Console.Error.WriteLineAsync($"{found.Count} jobs in all: --page {search.Page + 1} goes on.");
             }
 
             return 0;
@@ -39,9 +48,10 @@ internal static class JobsCommand
         Option<string?> Text(string name, string description, string help) => new(name) { Description = description, HelpName = help };
         var (make, model, title) = (Text("--make", "Who made the bike.", "TEXT"), Text("--model", "What it is called.", "TEXT"), Text("--title", "What is to be done, in a few words.", "TEXT"));
         var (vin, customer, plan) = (Text("--vin", "Its VIN, where it is known.", "VIN"), Text("--customer", "Who brought it.", "TEXT"), Text("--plan", "The plan that the job takes a copy of; 'handspun plans' lists them. Without one, the runout of both shaft ends.", "PLAN"));
+        var plate = Text("--plate", "Its number plate, where it is known.", "PLATE");
         var year = new Option<int?>("--year") { Description = "Its model year.", HelpName = "YEAR" };
         var odometer = new Option<int?>("--odometer") { Description = "What the odometer shows.", HelpName = "N" };
-        var command = new Command("open", "Open a job.") { make, model, year, title, vin, odometer, customer, plan, Data, Json };
+        var command = new Command("open", "Open a job.") { make, model, year, title, vin, plate, odometer, customer, plan, Data, Json };
         command.SetAction((parsed, stopping) => WithStoreAsync(parsed, async (store, options) =>
         {
             var order = new NewJob
@@ -51,6 +61,7 @@ internal static class JobsCommand
                 Year = parsed.GetValue(year),
                 Title = parsed.GetValue(title),
                 Vin = parsed.GetValue(vin),
+                Plate = parsed.GetValue(plate),
                 Odometer = parsed.GetValue(odometer),
                 Customer = parsed.GetValue(customer),
                 Plan = parsed.GetValue(plan),

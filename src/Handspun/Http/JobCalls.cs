@@ -6,6 +6,7 @@ using Handspun.Jobs.Book.Acts;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Plans;
 using Handspun.Jobs.Store;
+using Handspun.Jobs.Store.Finding;
 using Handspun.Station;
 using Handspun.Wire;
 using Handspun.WorkedOut;
@@ -15,14 +16,11 @@ namespace Handspun.Http;
 /// <summary>Calls about jobs, their points and limits.</summary>
 internal static class JobCalls
 {
-    private const int ListedAtMost = 200;
-
     /// <summary>Maps them.</summary>
     public static void MapJobs(this IEndpointRouteBuilder calls)
     {
         var jobs = calls.MapGroup("/jobs");
-        jobs.MapGet("", async (JobStore store, StationOptions options, CancellationToken cancellation) =>
-            (await store.NewestAsync(ListedAtMost, cancellation)).Select(job => JobMessage.Of(job, options.Unit)));
+        jobs.MapGet("", ListAsync);
         jobs.MapPost("", OpenAsync);
         jobs.MapGet("/{job}", async (string job, JobStore store, StationOptions options, HttpContext http, CancellationToken cancellation) =>
         {
@@ -32,6 +30,20 @@ internal static class JobCalls
         });
         jobs.MapPut("/{job}/points/{point}/limit", SetLimitAsync);
         jobs.MapPost("/{job}/points/{point}/counting", PickAsync);
+    }
+
+    // The body stays a plain list; where the next page is stands in the header that RFC 8288 has for it.
+    private static async Task<IEnumerable<JobMessage>> ListAsync(
+        JobStore store, StationOptions options, HttpContext http, CancellationToken cancellation, string? find = null, int page = 1, int perPage = JobSearch.UsualPerPage)
+    {
+        var search = new JobSearch(find, page, perPage);
+        var found = search.Problem is { } problem ? throw new RequestSentenceException(problem) : await store.SearchAsync(search, cancellation);
+        if (page < found.Pages)
+        {
+            http.Response.Headers.Link = $"<{JobPageAddress.Of("/api/v1/jobs", search with { Page = page + 1 })}>; rel=\"next\"";
+        }
+
+        return found.Jobs.Select(job => JobMessage.Of(job, options.Unit));
     }
 
     private static async Task<IResult> OpenAsync(NewJob order, JobStore store, PlanShelf shelf, StationOptions options, TimeProvider time, CancellationToken cancellation)

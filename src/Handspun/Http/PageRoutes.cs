@@ -5,6 +5,7 @@ using Handspun.Http.Plans;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Plans;
 using Handspun.Jobs.Store;
+using Handspun.Jobs.Store.Finding;
 using Handspun.Pages;
 using Handspun.ShopGauges;
 using Handspun.Station;
@@ -15,13 +16,14 @@ namespace Handspun.Http;
 /// <summary>The pages.</summary>
 internal static class PageRoutes
 {
-    private const int ListedAtMost = 200;
-
     /// <summary>Maps them.</summary>
     public static void MapPages(this IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/", async (JobStore store, CancellationToken cancellation) =>
-            Page<JobListPage>(ViewsOfJobs.List(await store.NewestAsync(ListedAtMost, cancellation))));
+        routes.MapGet("/", async (JobStore store, CancellationToken cancellation, string? find = null, int page = 1) =>
+        {
+            var search = new JobSearch(find, page);
+            return search.Problem is { } problem ? throw new RequestSentenceException(problem) : Page<JobListPage>(ViewsOfJobs.List(await store.SearchAsync(search, cancellation)));
+        });
         routes.MapGet("/jobs/new", (PlanShelf shelf) => Page<JobFormPage>(new JobFormView(new JobFormValues { Plan = PlanShelf.Usual }, ViewsOfPlans.Choice(shelf), new Dictionary<string, string>())));
         routes.MapGet("/gauges", async (GaugeDesk desk, CancellationToken cancellation) =>
             Page<GaugeListPage>(ViewsOfGauges.List(await desk.AllAsync(cancellation), desk.Today)));
@@ -46,6 +48,7 @@ internal static class PageRoutes
             Year = form["year"].ToString(),
             Odometer = form["odometer"].ToString(),
             Vin = form["vin"].ToString(),
+            Plate = form["plate"].ToString(),
             Customer = form["customer"].ToString(),
             Title = form["title"].ToString(),
             Plan = form["plan"].ToString(),
@@ -57,6 +60,7 @@ internal static class PageRoutes
             Year = Whole(typed.Year),
             Odometer = typed.Odometer.Trim().Length == 0 ? null : Whole(typed.Odometer) ?? -1,
             Vin = typed.Vin,
+            Plate = typed.Plate,
             Customer = typed.Customer,
             Title = typed.Title,
             Plan = typed.Plan,

@@ -11,6 +11,7 @@ using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
 using Handspun.Jobs.ShopGauges;
 using Handspun.Jobs.Standing;
+using Handspun.Jobs.Store.Finding;
 using Handspun.Metrology.Decision;
 using Handspun.Pages;
 using Handspun.Pages.Plans;
@@ -21,8 +22,8 @@ namespace Handspun.Http;
 /// <summary>Jobs as the pages show them.</summary>
 internal static class ViewsOfJobs
 {
-    /// <summary>The list.</summary>
-    public static JobListView List(IReadOnlyList<Job> jobs) => new([.. jobs.Select(job => new JobListItem(
+    /// <summary>A page of the list.</summary>
+    public static JobListView List(FoundJobs found) => new([.. found.Jobs.Select(job => new JobListItem(
         job.Number,
         job.Number,
         job.Title,
@@ -31,7 +32,11 @@ internal static class ViewsOfJobs
         Day(job.OpenedAt),
         [.. job.InOrder.Where(point => job.Plan is null || point.Counting is not null).Select(State)],
         ViewsOfPlans.Summary(job),
-        JobStanding.Of(job).Stop is not null))]);
+        JobStanding.Of(job).Stop is not null))],
+        found.Search.Typed?.Trim() ?? "",
+        found.Count,
+        found.Search.Page > 1 ? JobPageAddress.Of("/", found.Search with { Page = Math.Min(found.Search.Page - 1, found.Pages) }) : null,
+        found.Search.Page < found.Pages ? JobPageAddress.Of("/", found.Search with { Page = found.Search.Page + 1 }) : null);
 
     /// <summary>One job.</summary>
     /// <param name="job">The job.</param>
@@ -43,7 +48,7 @@ internal static class ViewsOfJobs
         Number = job.Number,
         Title = job.Title,
         Bike = job.Bike.Title,
-        Facts = [.. Facts(("Odometer", Odometer(job)), ("VIN", job.Bike.Vin), ("Customer", job.Customer), ("Opened", Day(job.OpenedAt)))],
+        Facts = [.. Facts(("Odometer", Odometer(job)), ("VIN", job.Bike.Vin), ("Plate", job.Bike.Plate), ("Customer", job.Customer), ("Opened", Day(job.OpenedAt)))],
         Cautions = RunoutCautions.Sentences,
         CautionsRead = job.CautionsReadAt is not null,
         Gauges = shown.Gauges,

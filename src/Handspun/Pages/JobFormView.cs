@@ -3,7 +3,7 @@ namespace Handspun.Pages;
 /// <summary>The form for a new job, empty or as it was typed together with what was wrong.</summary>
 /// <param name="Values">What was typed.</param>
 /// <param name="Plans">The plans to choose from.</param>
-/// <param name="Errors">One sentence a field, by the field's name (<c>make, model, year, odometer, vin, customer, title, plan</c>).</param>
+/// <param name="Errors">One sentence a field, by the field's name (<c>make, model, year, odometer, vin, plate, customer, title, plan</c>).</param>
 public sealed record JobFormView(JobFormValues Values, PlanChoiceView Plans, IReadOnlyDictionary<string, string> Errors);
 
 /// <summary>The plans that a job can take.</summary>
@@ -34,6 +34,9 @@ public sealed record JobFormValues
 
     /// <summary>The vehicle identification number, or nothing.</summary>
     public string Vin { get; init; } = "";
+
+    /// <summary>The number plate, or nothing.</summary>
+    public string Plate { get; init; } = "";
 
     /// <summary>Whose bike it is, or nothing.</summary>
     public string Customer { get; init; } = "";

@@ -1,8 +1,16 @@
 namespace Handspun.Pages;
 
-/// <summary>The page with all jobs.</summary>
+/// <summary>A page of jobs: the newest, or those that were searched for.</summary>
 /// <param name="Jobs">In the order to be shown: newest first.</param>
-public sealed record JobListView(IReadOnlyList<JobListItem> Jobs);
+/// <param name="Find">What was searched for; empty for all jobs.</param>
+/// <param name="Count">How many jobs there are, or were found, in all.</param>
+/// <param name="Newer">The address of the page before; null on the first.</param>
+/// <param name="Older">The address of the page after; null on the last.</param>
+public sealed record JobListView(IReadOnlyList<JobListItem> Jobs, string Find, int Count, string? Newer, string? Older)
+{
+    /// <summary>What was found, such as <c>3 jobs</c>.</summary>
+    public string Found => Count == 1 ? "1 job" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Count} jobs");
+}
 
 /// <summary>One job in the list.</summary>
 /// <param name="Id">The job in addresses.</param>

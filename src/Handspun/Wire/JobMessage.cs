@@ -63,9 +63,9 @@ internal sealed record JobMessage
 }
 
 /// <summary>A bike.</summary>
-internal sealed record BikeMessage(string Make, string Model, int Year, string? Vin, int? Odometer)
+internal sealed record BikeMessage(string Make, string Model, int Year, string? Vin, string? Plate, int? Odometer)
 {
-    public static BikeMessage Of(Bike bike) => new(bike.Make, bike.Model, bike.Year, bike.Vin, bike.Odometer);
+    public static BikeMessage Of(Bike bike) => new(bike.Make, bike.Model, bike.Year, bike.Vin, bike.Plate, bike.Odometer);
 }
 
 /// <summary>A point of a job.</summary>
