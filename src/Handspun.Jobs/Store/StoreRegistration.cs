@@ -14,6 +14,7 @@ public static class StoreRegistration
         .AddDbContextFactory<JobsContext>(options => options
             .UseSqlite(new SqliteConnectionStringBuilder { DataSource = file, Pooling = true }.ConnectionString))
         .AddSingleton<JobStore>()
+        .AddSingleton<HistoryStore>()
         .AddSingleton<JobBook>()
         .AddSingleton<GaugeBook>();
 }

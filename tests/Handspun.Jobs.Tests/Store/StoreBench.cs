@@ -23,6 +23,8 @@ internal sealed class StoreBench : IAsyncDisposable
 
     public JobStore Store => _services.GetRequiredService<JobStore>();
 
+    public HistoryStore History => _services.GetRequiredService<HistoryStore>();
+
     public JobBook Book => _services.GetRequiredService<JobBook>();
 
     public GaugeBook Gauges => _services.GetRequiredService<GaugeBook>();
