@@ -1,0 +1,124 @@
+using System.Net;
+using System.Net.Http.Json;
+using System.Text.Json;
+using Handspun.EndToEnd.Parts;
+using static Microsoft.Playwright.Assertions;
+
+namespace Handspun.EndToEnd;
+
+/// <summary>Every page can be read and used by everybody: the rules of axe-core find nothing, and nothing sticks out of a phone.</summary>
+public sealed class EveryPageTests(Browser browser) : IClassFixture<Browser>
+{
+    [Fact]
+    public async Task Pages_OfADeskWithAStoppedJob_BreakNoRule()
+    {
+        await using var workshop = new Workshop();
+        await workshop.StartStationAsync();   // its gauge is not plugged in
+        var screen = await browser.OpenAsync(workshop.Pages);
+        var critic = new PageCritic(screen.Page);
+        await critic.LookAsync("no jobs yet");
+
+        var job = await OpenPlannedAsync(workshop);
+        await PostAsync(workshop, $"jobs/{job}/steps/machine-ready", new { act = "tick", by = "A. Nobody" });
+        await PostAsync(workshop, $"jobs/{job}/findings", new { by = "A. Nobody", signs = new[] { "debris" }, words = "two slivers", place = "oil filter", step = "magnet" });
+        await TypeAsync(workshop, job, "0.0015 in", "-0.0015 in");
+        await TypeAsync(workshop, job, "0.010 in", "-0.010 in");   // common practice, no source: no good
+        await PostAsync(workshop, "gauges", new { name = "micrometer-25", description = "outside micrometer", error_limit = "0.004 mm", resolution = "0.001 mm" });
+        await PostAsync(workshop, "gauges/micrometer-25/checks", new { by = "A. Nobody", against = "invented block", size = "5 mm", size_u95 = "0.2 µm", readings = "5.001 5.001 5.000 mm" });
+        await PostAsync(workshop, "gauges/micrometer-25/studies", new { lines = "A; 1; 20.000 20.001 mm\nA; 2; 20.010 20.011 mm\nB; 1; 20.001 20.000 mm\nB; 2; 20.010 20.010 mm" });
+
+        foreach (var path in new[]
+        {
+            "",
+            "jobs/new",
+            $"jobs/{job}",
+            $"jobs/{job}/steps/machine-ready",
+            $"jobs/{job}/steps/magnet",
+            $"jobs/{job}/steps/pinion-runout",
+            $"jobs/{job}/findings/new",
+            $"jobs/{job}/parts",
+            $"jobs/{job}/parts/lifter-front-intake",
+            $"jobs/{job}/labels",
+            $"jobs/{job}/points/pinion-runout/limit",
+            $"jobs/{job}/points/pinion-runout/entry",
+            $"jobs/{job}/report",
+            $"reckonings?job={job}",
+            "gauges",
+            "gauges/pinion",
+            "gauges/micrometer-25",
+            "jobs/1999-0001",
+        })
+        {
+            await critic.OpenAsync(new Uri(workshop.Pages, path));
+        }
+
+        Assert.True(critic.Found.Count == 0, string.Join('\n', critic.Found));
+    }
+
+    [Fact]
+    public async Task Bay_AtEveryStage_BreaksNoRule()
+    {
+        await using var workshop = new Workshop();
+        await workshop.StartGaugeAsync(more: ["--turns", "30", "--turns-per-second", "0.5"]);
+        await workshop.StartStationAsync();
+        await workshop.UntilGaugeIsAsync("reading");
+        var job = await OpenPlannedAsync(workshop);
+        var screen = await browser.OpenAsync(new Uri(workshop.Pages, "bay"));
+        var critic = new PageCritic(screen.Page);
+        await Expect(screen.Place("bay-gauges")).ToBeVisibleAsync();
+        await critic.LookAsync("bay without a point");
+
+        await PostAsync(workshop, $"jobs/{job}/steps/machine-ready", new { act = "tick", by = "A. Nobody" });
+        await PostAsync(workshop, "bay/point", new { job, point = "pinion-runout", cautions_read = true, wanted = 20 });
+        await Expect(screen.Place("bay-phase")).ToContainTextAsync("Waiting");
+        await critic.LookAsync("bay that waits");
+
+        await workshop.TellGaugeAsync("turn");
+        await Expect(screen.Place("bay-phase")).ToContainTextAsync("Turning", new() { Timeout = 20_000 });
+        await critic.LookAsync("bay while the shaft turns");
+
+        await workshop.UntilRecordsAsync(job, 1);
+        await Expect(screen.Place("bay-verdict")).ToContainTextAsync("Within", new() { Timeout = 20_000 });
+        await critic.LookAsync("bay with a result");
+
+        await TypeAsync(workshop, job, "0.010 in", "-0.010 in");
+        await screen.Page.ReloadAsync();
+        await Expect(screen.Place("bay-stop")).ToBeVisibleAsync(new() { Timeout = 20_000 });
+        await critic.LookAsync("bay that says stop");
+
+        Assert.True(critic.Found.Count == 0, string.Join('\n', critic.Found));
+    }
+
+    [Fact]
+    public async Task Critic_OfAPageThatBreaksRules_SaysWhich()
+    {
+        await using var workshop = new Workshop();
+        await workshop.StartStationAsync();
+        var screen = await browser.OpenAsync(workshop.Pages);
+        var critic = new PageCritic(screen.Page);
+
+        await screen.Page.SetContentAsync("<html lang='en'><title>Bad</title><main><h1>Bad</h1><p style='width: 500px; color: #999; background: #fff'>pale</p><img src='/mark.svg'></main>");
+        await critic.LookAsync("bad page");
+
+        Assert.Contains(critic.Found, found => found.StartsWith("bad page (360, Dark): image-alt", StringComparison.Ordinal));
+        Assert.Contains(critic.Found, found => found.StartsWith("bad page (1280, Light): color-contrast", StringComparison.Ordinal));
+        Assert.Contains(critic.Found, found => found.EndsWith("pixels wide on a phone of 360", StringComparison.Ordinal));
+    }
+
+    private static async Task<string> OpenPlannedAsync(Workshop workshop)
+    {
+        var answer = await workshop.Http.PostAsJsonAsync("api/v1/jobs", new { make = "Aldermoor", model = "Corvid 1200", year = 2004, odometer = 18250, title = "Cams", customer = "Somebody invented", plan = "cam-job" });
+        Assert.Equal(HttpStatusCode.Created, answer.StatusCode);
+        return (await answer.Content.ReadFromJsonAsync<JsonElement>()).GetProperty("job").GetString()!;
+    }
+
+    // A needle read by eye.
+    private static Task TypeAsync(Workshop workshop, string job, string highest, string lowest) =>
+        PostAsync(workshop, $"jobs/{job}/points/pinion-runout/entries", new { highest, lowest, tool = "dial indicator", division = "0.0005 in", by = "A. Nobody" });
+
+    private static async Task PostAsync(Workshop workshop, string call, object body)
+    {
+        var answer = await workshop.Http.PostAsJsonAsync($"api/v1/{call}", body);
+        Assert.True(answer.IsSuccessStatusCode, $"{call}: {await answer.Content.ReadAsStringAsync()}");
+    }
+}
