@@ -32,7 +32,15 @@ public sealed class HistoryStore(IDbContextFactory<JobsContext> contexts)
             .Where(at => codes.Contains(at.Point.Code))
             .SelectMany(at => at.Point.Records, (at, record) => new
             {
-                at.Point.Code, at.BikeId, at.OpenedAt, at.JobId, record.Id, record.At, record.Status, Picked = at.Point.PickedRecordId == record.Id, Value = EF.Property<double?>(record, SearchColumns.ValueMillimetres),
+                at.Point.Code,
+                at.BikeId,
+                at.OpenedAt,
+                at.JobId,
+                record.Id,
+                record.At,
+                record.Status,
+                Picked = at.Point.PickedRecordId == record.Id,
+                Value = EF.Property<double?>(record, SearchColumns.ValueMillimetres),
             })
             .Where(result => result.Value != null && result.Status == RecordStatus.Complete)
             .ToListAsync(cancellationToken);
