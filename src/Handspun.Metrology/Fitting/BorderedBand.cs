@@ -27,6 +27,9 @@ internal sealed class BorderedBand(int length, int border)
     /// <summary>The corner, lower triangle: element (p, q) at border p + q.</summary>
     public double[] Corner { get; } = new double[border * border];
 
+    /// <summary>Length of the band.</summary>
+    public int Length => length;
+
     /// <summary>Size of the border.</summary>
     public int BorderSize => border;
 

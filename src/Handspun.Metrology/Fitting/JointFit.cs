@@ -78,11 +78,50 @@ internal sealed class JointFit
     /// <summary>Readings for each one that is left over when the unknowns are paid for, at least 1.</summary>
     public double ReadingsPerFree { get; private set; } = 1;
 
-    /// <summary>Covariance of <see cref="Series"/>, the angle's own doubt included; full square.</summary>
+    /// <summary>Covariance of <see cref="Series"/>, the angle's own doubt included, and apart from it what the gauge's rounding adds; both full square.</summary>
     /// <remarks>
     /// Where few readings are left over, noise and smoothness come from hardly more data than they are to judge;
     /// the covariance is widened by the share that is left (the power of 1.5 was found by simulation to be needed at slow gauges).
     /// </remarks>
+    /// <param name="rounding">What the gauge's rounding is like.</param>
+    public (double[] Noise, double[] Rounding) SeriesCovariance(RoundingSums rounding)
+    {
+        var covariance = SeriesCovariance();
+        if (!rounding.Any)
+        {
+            return (covariance, new double[covariance.Length]);
+        }
+
+        // Of the readings' scatter, a part is a matter of the height: it goes over to the rounding.
+        var widening = Math.Pow(ReadingsPerFree, 1.5) * (1 - rounding.ShareOfNoise);
+        var influences = new SeriesInfluence(_matrix);
+        var row = new double[4 + _series.Length];
+        for (var i = 0; i < Residuals.Length; i++)
+        {
+            var weight = Weights[i] * _grid.Shares[i] / (Sigma * Sigma);
+            if (weight == 0)
+            {
+                continue;
+            }
+
+            var (height, slope) = FourierRow.Fill(_sines[i], _cosines[i], _grid.Course[i], Harmonics, _series, row.AsSpan(4));
+            for (var a = 0; a < 4; a++)
+            {
+                row[a] = slope * _grid.Basis[4 * i + a];
+            }
+
+            var influence = influences.Of(row, _grid.First[i], weight);
+            rounding.Add(influence, height);
+            for (var pq = 0; pq < covariance.Length; pq++)
+            {
+                covariance[pq] -= widening / weight * influence[pq / influence.Length] * influence[pq % influence.Length];
+            }
+        }
+
+        return (covariance, rounding.Covariance());
+    }
+
+    /// <summary>Covariance of <see cref="Series"/> if the readings' scatter were noise alone; full square.</summary>
     public double[] SeriesCovariance()
     {
         Assemble(_spline, _series);

@@ -59,13 +59,32 @@ internal sealed class KnownAngleFit
     /// <summary>The Bayesian information criterion; less is better.</summary>
     public double Criterion => 2 * _turns.Length * Math.Log(Sigma) + Series.Length * Math.Log(_turns.Length);
 
-    /// <summary>Covariance of <see cref="Series"/>, full square.</summary>
-    public double[] Covariance()
+    /// <summary>Covariance of <see cref="Series"/>, and apart from it what the gauge's rounding adds; both full square.</summary>
+    /// <param name="rounding">What the gauge's rounding is like.</param>
+    public (double[] Noise, double[] Rounding) Covariance(RoundingSums rounding)
+    {
+        var covariance = Covariance(rounding.ShareOfNoise);
+        if (rounding.Any)
+        {
+            var influences = new SeriesInfluence(_matrix);
+            var row = new double[4 + Series.Length];
+            for (var i = 0; i < _turns.Length; i++)
+            {
+                var (height, _) = FourierRow.Fill(_sines[i], _cosines[i], _course[i], Harmonics, Series, row.AsSpan(4));
+                rounding.Add(influences.Of(row, 0, Weights[i]), height);
+            }
+        }
+
+        return (covariance, rounding.Covariance());
+    }
+
+    /// <summary>Covariance of <see cref="Series"/> if so much of the readings' scatter is noise, full square.</summary>
+    public double[] Covariance(double share = 1)
     {
         var covariance = _matrix.InverseCorner();
         for (var i = 0; i < covariance.Length; i++)
         {
-            covariance[i] *= Sigma * Sigma;
+            covariance[i] *= share * Sigma * Sigma;
         }
 
         return covariance;

@@ -24,22 +24,27 @@ internal readonly record struct EccentricityDoubt(Length SizeU95, double TowardU
         var size = Math.Sqrt(a * a + b * b);
         if (size == 0)
         {
-            return new(Half(RunoutBudget.For(0, 2 * Spread(1, 0), fit.Sigma, resolution, gauge)), 180);
+            return new(Half(Budget(0, 1, 0, 0)), 180);
         }
 
-        var along = RunoutBudget.For(2 * size, 2 * Math.Sqrt(Math.Pow(Spread(a / size, b / size), 2) + rhythm * rhythm), fit.Sigma, resolution, gauge);
-        var aside = RunoutBudget.For(0, 2 * Spread(-b / size, a / size), fit.Sigma, resolution, gauge);
+        var along = Budget(2 * size, a / size, b / size, rhythm);
+        var aside = Budget(0, -b / size, a / size, 0);
         var turned = Math.Sqrt(Math.Pow(Half(aside).Millimetres / size / (2 * Math.PI), 2) + Math.Pow(2 * zero, 2));
         return new(Half(along), Math.Min(180, 360 * turned));
 
         static Length Half(RunoutBudget budget) => Length.FromMillimetres(budget.Expanded.Millimetres / 2);
 
-        double Spread(double cosine, double sine)
+        RunoutBudget Budget(double tir, double cosine, double sine, double beside)
         {
-            var (covariance, row) = (fit.Covariance, fit.Series.Length);
-            double At(int p, int q) => covariance[p * row + q];
-            var variance = cosine * cosine * At(1, 1) + 2 * cosine * sine * At(1, 2) + sine * sine * At(2, 2);
-            return widening * Math.Sqrt(Math.Max(0, variance));
+            var noise = widening * Spread(fit.Covariance, cosine, sine);
+            return RunoutBudget.For(
+                tir, 2 * Math.Sqrt(noise * noise + beside * beside), 2 * Spread(fit.Rounding, cosine, sine), fit.Sigma, resolution, gauge);
+        }
+
+        double Spread(double[] covariance, double cosine, double sine)
+        {
+            double At(int p, int q) => covariance[p * fit.Series.Length + q];
+            return Math.Sqrt(Math.Max(0, cosine * cosine * At(1, 1) + 2 * cosine * sine * At(1, 2) + sine * sine * At(2, 2)));
         }
     }
 }

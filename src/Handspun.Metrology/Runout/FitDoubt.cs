@@ -3,9 +3,10 @@ using Handspun.Metrology.Fitting;
 namespace Handspun.Metrology.Runout;
 
 /// <summary>Standard uncertainties that follow from a fit's covariance.</summary>
-/// <param name="Runout">Of the runout, in millimetres.</param>
+/// <param name="Runout">Of the runout, in millimetres, the gauge's rounding left out.</param>
+/// <param name="Rounding">Of the runout from the gauge's rounding, in millimetres.</param>
 /// <param name="HighTurns">Of the high spot, in turns.</param>
-internal readonly record struct FitDoubt(double Runout, double HighTurns)
+internal readonly record struct FitDoubt(double Runout, double Rounding, double HighTurns)
 {
     /// <summary>Propagates the covariance (JCGM 100:2008, 5.2.2). At an extreme the slope is nothing, so its own place does not count for the runout.</summary>
     public static FitDoubt Of(ProfileFit fit, ProfileExtremes extremes)
@@ -21,10 +22,9 @@ internal readonly record struct FitDoubt(double Runout, double HighTurns)
         }
 
         var bend = ProfileExtremes.At(fit.Series, fit.Harmonics, 1, extremes.HighTurns).Bend;
-        var angle = bend == 0 ? 0.5 : Math.Min(0.5, Propagate(fit, slope) / Math.Abs(bend));
-        return new(Propagate(fit, movement), angle);
+        double Spread(double[] gradient, double[] covariance) => Math.Sqrt(Math.Max(0, Propagation.Covariance(gradient, covariance, gradient)));
+        var (noise, rounding) = (Spread(slope, fit.Covariance), Spread(slope, fit.Rounding));
+        var angle = bend == 0 ? 0.5 : Math.Min(0.5, Math.Sqrt(noise * noise + rounding * rounding) / Math.Abs(bend));
+        return new(Spread(movement, fit.Covariance), Spread(movement, fit.Rounding), angle);
     }
-
-    private static double Propagate(ProfileFit fit, double[] gradient) =>
-        Math.Sqrt(Math.Max(0, Propagation.Covariance(gradient, fit.Covariance, gradient)));
 }

@@ -17,6 +17,9 @@ internal sealed record ProfileFit
     /// <summary>Covariance of <see cref="Series"/>, full square.</summary>
     public required double[] Covariance { get; init; }
 
+    /// <summary>What the gauge's rounding adds to it, full square.</summary>
+    public required double[] Rounding { get; init; }
+
     /// <summary>The angle at a moment, in turns.</summary>
     public required Func<double, double> TurnsAt { get; init; }
 
@@ -49,7 +52,7 @@ internal sealed record ProfileFit
 
     /// <summary>Whether every number came out finite; contents that are no measurement at all may keep a fit from it.</summary>
     public bool IsFinite => double.IsFinite(Sigma) && double.IsFinite(TurnsSeen) && Harmonics > 0
-        && Series.All(double.IsFinite) && Covariance.All(double.IsFinite);
+        && Series.All(double.IsFinite) && Covariance.All(double.IsFinite) && Rounding.All(double.IsFinite);
 
     /// <summary>Turns from the first reading of the trace to the last.</summary>
     public double TurnsSeen => Turns.Length == 0 ? 0 : Math.Abs(Turns[^1] - Turns[0]);

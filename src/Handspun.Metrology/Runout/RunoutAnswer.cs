@@ -49,7 +49,7 @@ internal static class RunoutAnswer
         var byTurn = TurnByTurn.Runouts(trace, fit, Math.Max(0.2 * trace.Resolution, 1e-6));
         var doubt = FitDoubt.Of(fit, extremes);
         var widening = LeftOut.Widening(fit.Weights);
-        var budget = RunoutBudget.For(extremes.Movement, doubt.Runout * widening, fit.Sigma, trace.Resolution, gauge);
+        var budget = RunoutBudget.For(extremes.Movement, doubt.Runout * widening, doubt.Rounding, fit.Sigma, trace.Resolution, gauge);
         var rhythm = reference == AngleReference.Encoder ? default : RhythmDoubt.Of(trace, fit);
         var zeroDoubt = ZeroDoubt.Turns(capture, reference, fit, zero, rhythm.Turns);
         var eccentricity = EccentricityDoubt.Of(fit, widening, rhythm.Millimetres, zeroDoubt, trace.Resolution, gauge);

@@ -9,14 +9,25 @@ namespace Handspun.Metrology.Runout;
 /// <param name="Alignment">From the plunger's lean, or the lever's angle: a rectangle as wide as the share of the runout that it may be wrong by.</param>
 internal readonly record struct RunoutBudget(double Fit, double Resolution, double GaugeError, double Alignment)
 {
-    /// <summary>The parts put together for a runout.</summary>
+    /// <summary>The parts put together for a movement whose rounding is only known to be a part of the scatter.</summary>
     public static RunoutBudget For(double tir, double fit, double scatter, double resolution, GaugeTraits gauge) =>
-        new(fit, resolution / Math.Sqrt(12) * NotEvenedOut(scatter, resolution), gauge.ErrorDoubt, gauge.LeanDoubt(tir));
+        new(fit, NotEvenedOut(scatter, resolution), gauge.ErrorDoubt, gauge.LeanDoubt(tir));
+
+    /// <summary>The parts put together for a runout whose rounding was carried through the fit.</summary>
+    /// <remarks>
+    /// The fit follows the steps otherwise than a straight line does, for it finds angle and height together, so a part of what is not
+    /// evened out comes to it: all of it where the runout is eight steps or less, less where it is more (found by simulation).
+    /// </remarks>
+    public static RunoutBudget For(double tir, double fit, double rounding, double scatter, double resolution, GaugeTraits gauge)
+    {
+        var beside = NotEvenedOut(scatter, resolution, part: Math.Min(1, 0.7 + 2.4 * resolution / tir));
+        return new(fit, Math.Sqrt(rounding * rounding + beside * beside), gauge.ErrorDoubt, gauge.LeanDoubt(tir));
+    }
 
     // The rounding of each reading is in the scatter about the fit already, and so is averaged with it, where noise before
     // the rounding makes one reading's rounding tell nothing of the next one's; at the high and the low spot, where the
     // readings dwell, a part of it may be left even so.
-    private static double NotEvenedOut(double scatter, double resolution)
+    private static double NotEvenedOut(double scatter, double resolution, double part = 1)
     {
         if (resolution <= 0)
         {
@@ -24,7 +35,7 @@ internal readonly record struct RunoutBudget(double Fit, double Resolution, doub
         }
 
         const double least = 0.3;
-        return Math.Max(least, ReadingNoise.RoundingLeft(scatter * scatter, resolution));
+        return resolution / Math.Sqrt(12) * Math.Max(least, part * ReadingNoise.RoundingLeft(scatter * scatter, resolution));
     }
 
     /// <summary>All parts together, expanded with k = 2.</summary>

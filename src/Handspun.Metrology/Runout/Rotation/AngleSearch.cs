@@ -202,12 +202,15 @@ internal static class AngleSearch
         var full = grid.Seconds == trace.Seconds;
         double[] turns = full ? fit.Turns() : Array.ConvertAll(trace.Seconds, TurnsAt);
         var (residuals, weights) = full ? (fit.Residuals, fit.Weights) : RobustWeights.Of(trace, turns, series, fit.Harmonics, grid.NoiseFloor);
+        var scatter = full ? fit.Sigma : Math.Max(fit.Sigma, trace.Noise);   // means of neighbours scatter less than the readings
+        var (covariance, rounding) = fit.SeriesCovariance(new RoundingSums(series.Length, trace.Resolution, scatter * scatter));
         return new(
             new ProfileFit
             {
                 Harmonics = fit.Harmonics,
                 Series = series,
-                Covariance = fit.SeriesCovariance(),
+                Covariance = covariance,
+                Rounding = rounding,
                 TurnsAt = TurnsAt,
                 End = trace.Seconds[^1],
                 Turns = turns,

@@ -34,12 +34,15 @@ internal static class EncoderSearch
             }
         }
 
+        var rounding = new RoundingSums(best!.Series.Length, trace.Resolution, best.Sigma * best.Sigma);
+        var (covariance, rounded) = best.Covariance(rounding);
         return new(
             new ProfileFit
             {
-                Harmonics = best!.Harmonics,
+                Harmonics = best.Harmonics,
                 Series = best.Series,
-                Covariance = best.Covariance(),
+                Covariance = covariance,
+                Rounding = rounded,
                 TurnsAt = TurnsAt,
                 End = trace.Seconds[^1],
                 Turns = turns,
