@@ -25,6 +25,7 @@ internal sealed class BayDesk(
     GaugeClock clock,
     GaugePublisher published,
     StationOptions options,
+    BaySteps steps,
     ILogger<BayDesk> logger)
 {
     /// <summary>Gives a gauge of the bay a point of a job.</summary>
@@ -63,6 +64,22 @@ internal sealed class BayDesk(
     {
         bay.StandDown(gauge);
         await KeepAsync(cancellationToken);
+    }
+
+    /// <summary>Lets a gauge stay at its point where a step is to come, or takes it back to the point before where one was taken.</summary>
+    /// <exception cref="BayRefusalException">No step is to come, and none was taken.</exception>
+    public async Task BackAsync(GaugeName? gauge, CancellationToken cancellationToken)
+    {
+        var task = bay.View(gauge).Task;
+        if (steps.Coming(task) is { } step)
+        {
+            steps.Stay(step.From.Gauge);
+        }
+        else
+        {
+            var before = steps.Before(task) ?? throw new BayRefusalException("There is no point to go back to: choose one in a job.");
+            await AssignAsync(new BayWish(before.Job, before.Point, before.Gauge.ToString(), before.Wanted), cautionsRead: false, cancellationToken);
+        }
     }
 
     /// <summary>Tells the bay what one of its points is now, where that is the one that was changed: the next capture is held against the new limit and setup.</summary>
@@ -130,6 +147,8 @@ internal sealed class BayDesk(
             Progress = progress,
             Trace = new([.. view.TraceSeconds.Select(t => Math.Round(t, 6))], [.. view.TraceMillimetres.Select(mm => Math.Round(mm, 7))]),
             Result = newest is null ? null : ResultMessage.Of(view.Task!.Job, view.Task.Point, newest, options.Unit),
+            Next = bay.Tasks.Count > 1 ? null : NextMessage.Of(steps.Coming(view.Task)),
+            Before = steps.Before(view.Task)?.PointTitle,
             AtWork = [.. bay.Tasks.Select(PlaceMessage.Of)],
             Gauges = [.. gauges.All.Select(gauge => GaugeStateMessage.Of(gauge.State, clock, published.NotSent))],
             Cautions = RunoutCautions.Sentences,

@@ -51,7 +51,9 @@ internal sealed class StationCommandOptions
     public DataFolder TakeFolder(ParseResult parsed) => DataFolder.Take(parsed.GetValue(_data) ?? DefaultFolder);
 
     /// <summary>Reads them, finds the gauges, and tells all that is wrong.</summary>
-    public StationOptions Read(ParseResult parsed, DataFolder data, IReadOnlyList<GaugeOption> gauges) => new()
+    public StationOptions Read(ParseResult parsed, DataFolder data, IReadOnlyList<GaugeOption> gauges) => Of(parsed, data, gauges, ShopFile.Read(data.Shop));
+
+    private StationOptions Of(ParseResult parsed, DataFolder data, IReadOnlyList<GaugeOption> gauges, ShopFile shop) => new()
     {
         Data = data,
         Http = HttpOf(parsed),
@@ -61,8 +63,9 @@ internal sealed class StationCommandOptions
         {
             "mm" => LengthUnit.Millimetre,
             "in" => LengthUnit.Inch,
-            _ => ShopFile.Read(data.Shop).Unit,
+            _ => shop.Unit,
         },
+        StepAfter = shop.StepAfter,
     };
 
     private static IPEndPoint MqttAddress(int port) => port is >= 0 and <= IPEndPoint.MaxPort

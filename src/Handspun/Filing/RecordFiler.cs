@@ -1,4 +1,5 @@
 using System.Threading.Channels;
+using Handspun.Bays;
 using Handspun.Broker;
 using Handspun.Capture.Bays;
 using Handspun.Capture.Finishing;
@@ -20,6 +21,7 @@ internal sealed class RecordFiler(
     JobStore store,
     ResultPublisher results,
     WorkedOutDesk workedOut,
+    BaySteps steps,
     ILogger<RecordFiler> logger) : StationService, ICaptureReceiver
 {
     private const int Waiting = 64;
@@ -109,7 +111,9 @@ internal sealed class RecordFiler(
             var job = await store.AttachAsync(capture.Task.Job, capture.Task.Point, record, CancellationToken.None);
             interrupted.Strike(capture.Id);
             FilingLog.Filed(logger, capture.Id, capture.Task.Job, capture.Task.Point, RecordCodes.Of(record.Status));
-            await results.PublishNewAsync(job, job.Points.First(point => point.Code == capture.Task.Point), record, CancellationToken.None);
+            var point = job.Points.First(point => point.Code == capture.Task.Point);
+            steps.Measured(capture.Task, point.Counting?.Id == record.Id ? NextPoint.After(job, point.Code) : null);   // before the result is told, so that who hears of it finds the step
+            await results.PublishNewAsync(job, point, record, CancellationToken.None);
             await workedOut.RenewAsync(capture.Task.Job, capture.Task.Point, CancellationToken.None);
         }
         catch (Exception e) when (e is not OperationCanceledException)

@@ -21,6 +21,11 @@ internal static class BayCalls
             await desk.StandDownAsync(desk.Named(gauge), cancellation);
             return await desk.DescribeAsync(null, cancellation);
         });
+        bay.MapPost("/back", async (BayDesk desk, CancellationToken cancellation, string? gauge = null) =>
+        {
+            await desk.BackAsync(desk.Named(gauge), cancellation);
+            return await desk.DescribeAsync(desk.Named(gauge), cancellation);
+        });
         bay.MapPost("/start", (Bay bayAtWork, BayDesk desk, CancellationToken cancellation, string? gauge = null) =>
         {
             bayAtWork.StartNow(desk.Named(gauge));

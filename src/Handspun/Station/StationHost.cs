@@ -100,8 +100,8 @@ internal static class StationHost
         services.AddSingleton(new BaySettings());
         services.AddSingleton<ICaptureReceiver>(provider => provider.GetRequiredService<ProgressPublisher>());
         services.AddSingleton<ICaptureReceiver>(provider => provider.GetRequiredService<RecordFiler>());
-        services.AddSingleton<Bay>().AddSingleton<BayDesk>().AddSingleton<GaugeDesk>().AddSingleton<EntryDesk>().AddSingleton<WorkedOutDesk>();
-        services.AddHostedService<BayService>();
+        services.AddSingleton<Bay>().AddSingleton<BaySteps>().AddSingleton<BayDesk>().AddSingleton<GaugeDesk>().AddSingleton<EntryDesk>().AddSingleton<WorkedOutDesk>();
+        services.AddHostedService<BayService>().AddHostedService<BayStepper>();
     }
 
     private static void AddPages(IServiceCollection services)

@@ -22,6 +22,9 @@ internal sealed record StationOptions
     /// <summary>The unit of lengths on screens.</summary>
     public LengthUnit Unit { get; init; } = LengthUnit.Inch;
 
+    /// <summary>How long after a result the bay goes on to the plan's next point; zero where it never does.</summary>
+    public TimeSpan StepAfter { get; init; } = ShopFile.UsualStepAfter;
+
     /// <summary>Whether the console shows no more than warnings.</summary>
     public bool Quiet { get; init; }
 }

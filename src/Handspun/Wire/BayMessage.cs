@@ -1,3 +1,4 @@
+using Handspun.Bays;
 using Handspun.Capture.Bays;
 using Handspun.Capture.Methods;
 using Handspun.Jobs.Lengths;
@@ -56,6 +57,12 @@ internal sealed record BayMessage
 
     public ResultMessage? Result { get; init; }
 
+    /// <summary>The step to the plan's next point that comes by itself; null where none comes.</summary>
+    public NextMessage? Next { get; init; }
+
+    /// <summary>The title of the point that a step of the bay came from; null where it can not be taken back.</summary>
+    public string? Before { get; init; }
+
     /// <summary>What all gauges of the bay measure, the point given last at the end.</summary>
     public required IReadOnlyList<PlaceMessage> AtWork { get; init; }
 
@@ -66,6 +73,12 @@ internal sealed record BayMessage
     public bool CautionsRead { get; init; }
 
     public static string UnitCode(LengthUnit unit) => LengthText.Symbol(unit);
+}
+
+/// <summary>The point that the bay goes on to by itself, and when.</summary>
+internal sealed record NextMessage(string Point, string PointTitle, DateTimeOffset At)
+{
+    public static NextMessage? Of(ComingStep? step) => step is null ? null : new(step.Point, step.PointTitle, step.At);
 }
 
 /// <summary>What one gauge of the bay measures.</summary>

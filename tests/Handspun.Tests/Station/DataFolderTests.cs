@@ -45,6 +45,21 @@ public sealed class DataFolderTests : IDisposable
     }
 
     [Theory]
+    [InlineData("", 8)]   // our own choice
+    [InlineData("step_after_s = 20\n", 20)]
+    [InlineData("unit = \"mm\"\nstep_after_s = 0\n", 0)]
+    public void ShopFile_ThatHolds_GivesTheTimeToTheNextPoint(string text, int seconds)
+    {
+        var file = Path.Combine(_folder, "shop.toml");
+        File.WriteAllText(file, text);
+
+        Assert.Equal(TimeSpan.FromSeconds(seconds), ShopFile.Read(file).StepAfter);
+    }
+
+    [Theory]
+    [InlineData("step_after_s = -1\n")]
+    [InlineData("step_after_s = \"soon\"\n")]
+    [InlineData("step_after_s = 601\n")]
     [InlineData("unit = \"cm\"\n")]
     [InlineData("units = \"mm\"\n")]
     [InlineData("unit = mm\n")]

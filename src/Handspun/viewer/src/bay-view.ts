@@ -47,6 +47,10 @@ export interface BayView {
   /** The bay's points, where there are several: where each is shown, and which of them this is. */
   readonly places: readonly { readonly title: string; readonly address: string; readonly here: boolean }[];
   readonly cautions: readonly string[];
+  /** The step that comes by itself; null where none does. */
+  readonly next: { readonly title: string; readonly at: string } | null;
+  /** What the button says that stays, or goes back; empty where there is nothing to take back. */
+  readonly back: string;
   /** When the record shown was made; empty while none is shown. */
   readonly recordedAt: string;
 }
@@ -106,6 +110,8 @@ export function viewOf(state: BayState): BayView {
     gauges: stage === 'idle' ? [...state.gauges.values()].map(inOneLine) : [],
     places: placesOf(bay),
     cautions: stage === 'cautions' ? (bay?.cautions ?? []) : [],
+    next: stage === 'result' && bay?.next ? { title: bay.next.point_title, at: bay.next.at } : null,
+    back: stage === 'result' && bay?.next ? 'Stay at this point' : stage === 'waiting' && bay?.before ? `Back to ${bay.before}` : '',
     recordedAt: result?.at ?? '',
   };
 }
@@ -171,6 +177,12 @@ export function contactWords(connected: boolean, silentForMs: number): string {
   const seconds = Math.floor(silentForMs / 1000);
   const age = seconds < 120 ? `${seconds} s` : `${Math.floor(seconds / 60)} min`;
   return `No contact with the station for ${age}`;
+}
+
+/** What comes by itself, before it comes. */
+export function nextWords(title: string, milliseconds: number): string {
+  const seconds = Math.max(0, Math.ceil(milliseconds / 1000));
+  return `Next: ${title}, ${seconds > 0 ? `in ${seconds} s` : 'now'}. Any key: stay here.`;
 }
 
 /** How long ago something was, in words. */

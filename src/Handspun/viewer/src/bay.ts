@@ -3,7 +3,7 @@
 import { askStation } from './ask-station';
 import { apply, nothingKnown, stageOf, type BayState, type Message } from './bay-state';
 import { onPlace, showPlace } from './bay-place';
-import { agoWords, contactWords, viewOf, type BayView } from './bay-view';
+import { agoWords, contactWords, nextWords, viewOf, type BayView } from './bay-view';
 import { Contact } from './contact';
 import { dialPicture } from './dial';
 import { limitScale } from './limit-scale';
@@ -55,7 +55,7 @@ function take(message: Message): void {
     memory.push(message.bay.trace?.t ?? [], message.bay.trace?.mm ?? []);
     if (memory.newest !== before) newestCameAt = performance.now();
   }
-  if (state.stale) void contact.ask();
+  if (state.stale || message.kind === 'result') void contact.ask();
   redraw();
 }
 
@@ -92,6 +92,7 @@ function show(): void {
   put('bay-sampling', view.sampling);
   put('bay-sentence', view.sentence);
   showStop(view);
+  showStep(view);
   put('bay-setup', view.setup);
   showPlace(state.bay, view.stage === 'waiting' || view.stage === 'result');
   list('bay-heed', view.heed);
@@ -147,6 +148,12 @@ function showStop({ stop }: BayView): void {
   part('bay-stop').hidden = stop === null;
   put('bay-tell', stop?.tell ?? '');
   if (stop) part('bay-decide').setAttribute('href', stop.address);
+}
+
+function showStep({ next, back }: BayView): void {
+  put('bay-next', next ? nextWords(next.title, Date.parse(next.at) - Date.now() - contact.aheadMs) : '');
+  part('bay-back').hidden = back === '';
+  put('bay-back', back);
 }
 
 function showGauge({ gauge, stage }: BayView): void {

@@ -195,6 +195,10 @@ export interface Bay {
   readonly progress: Progress | null;
   readonly trace: { readonly t: readonly number[]; readonly mm: readonly number[] } | null;
   readonly result: Result | null;
+  /** The step to the plan's next point that comes by itself. */
+  readonly next?: { readonly point: string; readonly point_title: string; readonly at: string } | null;
+  /** The point that such a step came from, where it can be taken back. */
+  readonly before?: string | null;
   /** What all gauges of the bay measure, the point given last at the end. */
   readonly at_work: readonly Place[];
   readonly gauges: readonly GaugeState[];

@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { apply, nothingKnown, type Message } from '../src/bay-state';
-import { agoWords, contactWords, viewOf } from '../src/bay-view';
+import { agoWords, contactWords, nextWords, viewOf } from '../src/bay-view';
 import { problemOf } from '../src/photo-size';
 import { bay, gauge, result, turning } from './sample';
 
@@ -24,6 +24,17 @@ test('a waiting bay says what is measured and what it waits for', () => {
   assert.equal(shown.value, '');
   assert.equal(shown.counted, '0 of 3 turns');
   assert.equal(shown.limit, 'Limit: at most 0.0050 in, not confirmed');
+});
+
+test('the step to the next point is told after a result, and can be taken back', () => {
+  const next = { point: 'cam-end-play', point_title: 'Cam end play', at: '2026-03-14T09:00:08+00:00' };
+  const measured = view({ kind: 'snapshot', bay: { ...bay, result, next } });
+  assert.equal(measured.next?.title, 'Cam end play');
+  assert.equal(measured.back, 'Stay at this point');
+  assert.equal(view({ kind: 'snapshot', bay: { ...bay, before: 'Pinion shaft runout' } }).back, 'Back to Pinion shaft runout');
+  assert.equal(view({ kind: 'snapshot', bay }).back, '');
+  assert.equal(nextWords('Cam end play', 4200), 'Next: Cam end play, in 5 s. Any key: stay here.');
+  assert.equal(nextWords('Cam end play', -300), 'Next: Cam end play, now. Any key: stay here.');
 });
 
 test('a gate stops the job where the verdict is not within, and says what to tell the customer', () => {

@@ -1,0 +1,25 @@
+using Handspun.Capture.Methods;
+using Handspun.Jobs.Orders;
+using Handspun.Jobs.Points;
+using Handspun.Jobs.Standing;
+
+namespace Handspun.Bays;
+
+/// <summary>The point that a bay goes on to by itself.</summary>
+internal static class NextPoint
+{
+    /// <summary>
+    /// The point of the plan's next step that is not through, where that step can be done now and the same gauge measures it;
+    /// null where the next thing to do is another one, or the point itself still waits for a measurement or a decision.
+    /// </summary>
+    public static JobPoint? After(Job job, string point)
+    {
+        var steps = JobStanding.Of(job).Steps.SkipWhile(step => step.Step.Point != point).ToList();
+        return job.ClosedAt is null
+            && steps is [{ IsThrough: true, Point: { } here, Gate: null or { IsOpen: true } }, .. var after]
+            && after.Find(step => !step.IsThrough) is { State: StepState.Open, Point: { } next }
+            && CaptureMethods.Find(next.Kind) is not null
+            && (next.Kind == PointKind.Bore) == (here.Kind == PointKind.Bore)   // a bore gauge is no indicator
+            ? next : null;
+    }
+}
