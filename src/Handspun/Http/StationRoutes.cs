@@ -14,6 +14,7 @@ internal static class StationRoutes
         routes.MapLimitPages();
         routes.MapReckoningPage();
         routes.MapReportPage();
+        routes.MapHistoryPage();
         routes.MapSchemas();
         routes.MapDocuments();
         var calls = routes.MapGroup("/api/v1");
@@ -28,6 +29,7 @@ internal static class StationRoutes
         calls.MapLabels();
         calls.MapReckonings();
         calls.MapReports();
+        calls.MapHistory();
         calls.MapArchives();
         calls.MapRecords();
         calls.MapGauges();
