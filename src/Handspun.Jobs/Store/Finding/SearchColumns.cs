@@ -29,7 +29,8 @@ internal static class SearchColumns
         model.Entity<Job>(job =>
         {
             job.Property<string>(FindText).IsRequired().HasDefaultValue("");
-            job.HasIndex(j => new { j.OpenedAt, j.Id });
+            // All that a search looks at stands in the index: the rows themselves carry whole plans.
+            job.HasIndex("OpenedAt", "Id", "BikeId", FindText);
         });
         model.Entity<Bike>(bike =>
         {

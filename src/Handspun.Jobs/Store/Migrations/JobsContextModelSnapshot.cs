@@ -156,7 +156,7 @@ namespace Handspun.Jobs.Store.Migrations
                     b.HasIndex("Number")
                         .IsUnique();
 
-                    b.HasIndex("OpenedAt", "Id");
+                    b.HasIndex("OpenedAt", "Id", "BikeId", "FindText");
 
                     b.ToTable("Jobs");
                 });
