@@ -78,12 +78,29 @@ internal sealed class InventedShop(int jobs, int seed)
         var tir = 0.02 + 0.08 * _random.NextDouble();
         var figures = new RunoutFigures
         {
-            Readings = 380, Rejected = 2, Turns = 3.25, TirMillimetres = tir, TirU95Millimetres = 0.005, EccentricityMillimetres = tir / 2, RoundnessMillimetres = 0.004, ZoneRoundnessMillimetres = 0.004,
-            HighSpotDegrees = 360 * _random.NextDouble(), HighSpotU95Degrees = 3.2, LowSpotDegrees = 301.5, AngleReference = "mark", TirByTurnMillimetres = [tir, tir, tir],
+            Readings = 380,
+            Rejected = 2,
+            Turns = 3.25,
+            TirMillimetres = tir,
+            TirU95Millimetres = 0.005,
+            EccentricityMillimetres = tir / 2,
+            RoundnessMillimetres = 0.004,
+            ZoneRoundnessMillimetres = 0.004,
+            HighSpotDegrees = 360 * _random.NextDouble(),
+            HighSpotU95Degrees = 3.2,
+            LowSpotDegrees = 301.5,
+            AngleReference = "mark",
+            TirByTurnMillimetres = [tir, tir, tir],
         };
         return new()
         {
-            Id = id, At = at, Seconds = 12, Ending = CaptureEnding.Enough, Status = RecordStatus.Complete, Figures = figures, Limit = limit is null ? null : limit with { },
+            Id = id,
+            At = at,
+            Seconds = 12,
+            Ending = CaptureEnding.Enough,
+            Status = RecordStatus.Complete,
+            Figures = figures,
+            Limit = limit is null ? null : limit with { },
             Gauge = new RecordGauge { Name = "pinion", Profile = "text-line", Port = "" },
             Verdict = limit is null ? null : ConformityRule.Decide(figures.Value!.Value, figures.ValueU95!.Value, limit.Tolerance).Verdict,
         };

@@ -1,8 +1,8 @@
 using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
-using Handspun.Benchmarks;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Handspun.Benchmarks;
 
 // A share of slow answers is what counts for a store, and that the benchmark library does not tell.
 if (args is ["store", .. var rest])
