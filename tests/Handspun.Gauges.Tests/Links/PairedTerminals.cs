@@ -12,7 +12,7 @@ internal sealed class PairedTerminals : IAsyncDisposable
     private PairedTerminals()
     {
         var start = new ProcessStartInfo("socat") { RedirectStandardError = true };
-        foreach (var argument in new[] { $"pty,raw,echo=0,link={Station}", $"pty,raw,echo=0,link={Gauge}" })
+        foreach (var argument in new[] { "-d", "-d", $"pty,raw,echo=0,link={Station}", $"pty,raw,echo=0,link={Gauge}" })
         {
             start.ArgumentList.Add(argument);
         }
@@ -27,6 +27,11 @@ internal sealed class PairedTerminals : IAsyncDisposable
     public static async Task<PairedTerminals> OpenAsync()
     {
         var pair = new PairedTerminals();
+        // The names are there before the terminals are raw; a line that is sent meanwhile would get a CR.
+        while (await pair._socat.StandardError.ReadLineAsync().WaitAsync(Until.Cap) is { } line && !line.Contains("data transfer loop", StringComparison.Ordinal))
+        {
+        }
+
         await Until.TrueAsync(() => File.Exists(pair.Station) && File.Exists(pair.Gauge));
         return pair;
     }
