@@ -71,16 +71,12 @@ public static partial class LengthText
     /// <param name="withPlus">Whether a plus stands before what is above zero.</param>
     public static string Fine(Length length, LengthUnit unit, bool withPlus = false)
     {
-        var number = Math.Round(InUnit(length.Millimetres, unit), Decimals(unit) + 1) + 0.0;
-        return $"{(withPlus && number > 0 ? "+" : "")}{number.ToString(Format(unit) + "0", CultureInfo.InvariantCulture).Replace('-', '\u2212')} {Symbol(unit)}";
+        var number = Rounded(length, unit, more: 1);
+        return $"{(withPlus && number > 0 ? "+" : "")}{Written(number, unit, more: 1)} {Symbol(unit)}";
     }
 
     /// <summary>Writes an uncertainty as finely, rounded up.</summary>
-    public static string FineUncertainty(Length length, LengthUnit unit)
-    {
-        var step = Math.Pow(10, -Decimals(unit) - 1);
-        return $"{(Math.Max(0, Math.Ceiling(InUnit(length.Millimetres, unit) / step - 1e-6)) * step + 0.0).ToString(Format(unit) + "0", CultureInfo.InvariantCulture)} {Symbol(unit)}";
-    }
+    public static string FineUncertainty(Length length, LengthUnit unit) => $"{Written(RoundedUp(length, unit, more: 1), unit, more: 1)} {Symbol(unit)}";
 
     /// <summary>Writes a length: four decimals of an inch, or three of a millimetre, with the unit.</summary>
     public static string Of(Length length, LengthUnit unit) => $"{Number(length, unit)} {Symbol(unit)}";
@@ -89,12 +85,11 @@ public static partial class LengthText
     public static string AsTyped(Length length, LengthUnit unit) =>
         $"{InUnit(length.Millimetres, unit).ToString(unit == LengthUnit.Inch ? "0.00####" : "0.0####", CultureInfo.InvariantCulture)} {Symbol(unit)}";
 
+    /// <summary>The same of a length in millimetres that may not be there; empty then.</summary>
+    public static string AsTyped(double? millimetres, LengthUnit unit) => millimetres is { } length ? AsTyped(Length.FromMillimetres(length), unit) : "";
+
     /// <summary>Writes a length without its unit.</summary>
-    public static string Number(Length length, LengthUnit unit)
-    {
-        var number = Math.Round(InUnit(length.Millimetres, unit), Decimals(unit)) + 0.0;   // no minus zero
-        return number.ToString(Format(unit), CultureInfo.InvariantCulture).Replace('-', '\u2212');
-    }
+    public static string Number(Length length, LengthUnit unit) => Written(Rounded(length, unit), unit);
 
     /// <summary>How many of the unit go into so many millimetres; for axes, where only ratios matter.</summary>
     public static double InUnit(double millimetres, LengthUnit unit) => unit == LengthUnit.Inch ? millimetres / Length.MillimetresPerInch : millimetres;
@@ -103,11 +98,7 @@ public static partial class LengthText
     public static string Uncertainty(Length length, LengthUnit unit) => $"{UncertaintyNumber(length, unit)} {Symbol(unit)}";
 
     /// <summary>Writes an uncertainty without its unit, rounded up so that it never looks smaller than it is.</summary>
-    public static string UncertaintyNumber(Length length, LengthUnit unit)
-    {
-        var step = Math.Pow(10, -Decimals(unit));
-        return (Math.Max(0, Math.Ceiling(InUnit(length.Millimetres, unit) / step - 1e-6)) * step + 0.0).ToString(Format(unit), CultureInfo.InvariantCulture);
-    }
+    public static string UncertaintyNumber(Length length, LengthUnit unit) => Written(RoundedUp(length, unit), unit);
 
     /// <summary>Writes a value with its expanded uncertainty.</summary>
     public static string WithUncertainty(Length value, Length uncertainty, LengthUnit unit) =>
@@ -115,6 +106,17 @@ public static partial class LengthText
 
     /// <summary>The unit's symbol.</summary>
     public static string Symbol(LengthUnit unit) => unit == LengthUnit.Inch ? "in" : "mm";
+
+    private static double Rounded(Length length, LengthUnit unit, int more = 0) => Math.Round(InUnit(length.Millimetres, unit), Decimals(unit) + more) + 0.0;   // no minus zero
+
+    private static double RoundedUp(Length length, LengthUnit unit, int more = 0)
+    {
+        var step = Math.Pow(10, -Decimals(unit) - more);
+        return Math.Max(0, Math.Ceiling(InUnit(length.Millimetres, unit) / step - 1e-6)) * step + 0.0;
+    }
+
+    private static string Written(double number, LengthUnit unit, int more = 0) =>
+        number.ToString(Format(unit) + new string('0', more), CultureInfo.InvariantCulture).Replace('-', '\u2212');
 
     private static int Decimals(LengthUnit unit) => unit == LengthUnit.Inch ? 4 : 3;
 

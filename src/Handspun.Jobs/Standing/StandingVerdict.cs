@@ -28,8 +28,6 @@ public sealed record StandingVerdict(CaptureRecord? Record, Verdict? Verdict, Li
             return null;
         }
 
-        return limit.AllowsTheSameAs(record.Limit) ? record.Verdict
-            : record.Figures is { Value: { } value, ValueU95: { } uncertainty } ? ConformityRule.Decide(value, uncertainty, limit.Tolerance).Verdict
-            : null;
+        return limit.AllowsTheSameAs(record.Limit) ? record.Verdict : RecordVerdict.Of(record.Figures, limit)?.Verdict;
     }
 }

@@ -61,11 +61,20 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
         return await Whole(context).FirstOrDefaultAsync(job => job.Number == number, cancellationToken);
     }
 
+    /// <summary>The same where the job must be there.</summary>
+    /// <exception cref="JobNotFoundException">There is none of that number.</exception>
+    public async Task<Job> GetAsync(string number, CancellationToken cancellationToken) =>
+        await FindAsync(number, cancellationToken) ?? throw JobNotFoundException.Job(number);
+
+    /// <summary>A point of a job that must be there.</summary>
+    /// <exception cref="JobNotFoundException">The job has no such point.</exception>
+    public static JobPoint PointIn(Job job, string point) => job.Points.Find(p => p.Code == point) ?? throw JobNotFoundException.Point(job.Number, point);
+
     /// <summary>The newest jobs, newest first, with bikes, points and records.</summary>
     public async Task<IReadOnlyList<Job>> NewestAsync(int most, CancellationToken cancellationToken)
     {
         await using var context = await contexts.CreateDbContextAsync(cancellationToken);
-        return await Whole(context).OrderByDescending(job => job.OpenedAt).ThenByDescending(job => job.Id).Take(most).ToListAsync(cancellationToken);
+        return await NewestFirst(Whole(context)).Take(most).ToListAsync(cancellationToken);
     }
 
     /// <summary>One page of the jobs that a search finds, newest first, with bikes, points and records. Nothing is loaded of other jobs.</summary>
@@ -80,10 +89,10 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
         await using var context = await contexts.CreateDbContextAsync(cancellationToken);
         var found = search.In(context.Jobs);
         var count = await found.CountAsync(cancellationToken);
-        var ids = await found.OrderByDescending(job => job.OpenedAt).ThenByDescending(job => job.Id).Skip((search.Page - 1) * search.PerPage).Take(search.PerPage)
+        var ids = await NewestFirst(found).Skip((search.Page - 1) * search.PerPage).Take(search.PerPage)
             .Select(job => job.Id).ToListAsync(cancellationToken);
-        var jobs = await Whole(context).Where(job => ids.Contains(job.Id)).ToListAsync(cancellationToken);
-        return new(search, [.. jobs.OrderByDescending(job => job.OpenedAt).ThenByDescending(job => job.Id)], count);
+        var jobs = await NewestFirst(Whole(context).Where(job => ids.Contains(job.Id))).ToListAsync(cancellationToken);
+        return new(search, jobs, count);
     }
 
     /// <summary>A record with the job and the point that it belongs to; null where there is none of that name.</summary>
@@ -144,8 +153,8 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
                 job,
                 found =>
                 {
-                    Point(found, RunoutPoints.DriveSide.Code).Setup = driveSide;
-                    Point(found, RunoutPoints.Pinion.Code).Setup = pinionSide;
+                    PointIn(found, RunoutPoints.DriveSide.Code).Setup = driveSide;
+                    PointIn(found, RunoutPoints.Pinion.Code).Setup = pinionSide;
                     found.Crank = crank;
                 },
                 cancellationToken);
@@ -207,9 +216,7 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
         cancellationToken);
 
     private Task<Job> ChangePointAsync(string job, string point, Action<JobPoint> change, CancellationToken cancellationToken) =>
-        ChangeAsync(job, found => change(Point(found, point)), cancellationToken);
-
-    private static JobPoint Point(Job job, string point) => job.Points.Find(p => p.Code == point) ?? throw JobNotFoundException.Point(job.Number, point);
+        ChangeAsync(job, found => change(PointIn(found, point)), cancellationToken);
 
     internal Task<Job> ChangeAsync(string job, Action<Job> change, CancellationToken cancellationToken) => WriteAsync(
         async context =>
@@ -230,6 +237,8 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
         await transaction.CommitAsync(cancellationToken);
         return result;
     }
+
+    private static IQueryable<Job> NewestFirst(IQueryable<Job> jobs) => jobs.OrderByDescending(job => job.OpenedAt).ThenByDescending(job => job.Id);
 
     private static IQueryable<Job> Whole(JobsContext context) =>
         context.Jobs.AsNoTrackingWithIdentityResolution().Include(job => job.Bike).Include(job => job.Entries).Include(job => job.Points).ThenInclude(point => point.Records).AsSplitQuery();

@@ -17,6 +17,13 @@ internal sealed class RoundingSums(int size, double step, double variance)
     private readonly double[] _cosines = new double[size * Terms];
     private readonly double[] _sines = new double[size * Terms];
 
+    /// <summary>What noise leaves of a term of the rounding, 0 to 1, when many readings are averaged: exp(−2π²k²(noise/step)²) (the theory of dither).</summary>
+    /// <param name="variance">Variance of the readings, the rounding's own included.</param>
+    /// <param name="step">The gauge's step; above 0.</param>
+    /// <param name="term">Which term of the sawtooth, from 1.</param>
+    public static double Left(double variance, double step, int term = 1) =>
+        Math.Exp(-2 * Math.PI * Math.PI * term * term * Math.Max(0, variance - step * step / 12) / (step * step));
+
     /// <summary>Whether there is anything to add up.</summary>
     public bool Any => _powers.Length > 0;
 
@@ -69,8 +76,6 @@ internal sealed class RoundingSums(int size, double step, double variance)
             return [];
         }
 
-        var noise = Math.Max(0, variance - step * step / 12) / (step * step);
-        double Left(int term) => Math.Exp(-2 * Math.PI * Math.PI * term * term * noise);
-        return Left(1) < Nothing ? [] : [.. Enumerable.Range(1, Terms).Select(k => Math.Pow(step / (Math.PI * k) * Left(k), 2) / 2)];
+        return Left(variance, step) < Nothing ? [] : [.. Enumerable.Range(1, Terms).Select(k => Math.Pow(step / (Math.PI * k) * Left(variance, step, k), 2) / 2)];
     }
 }

@@ -1,4 +1,4 @@
-using Handspun.Metrology.Runout;
+using Handspun.Metrology.Fitting;
 
 namespace Handspun.Metrology.Lift;
 
@@ -29,7 +29,7 @@ internal static class RoundedAlike
             squares += (millimetres[i] - millimetres[i - 1]) * (millimetres[i] - millimetres[i - 1]) / 2;
         }
 
-        var left = ReadingNoise.RoundingLeft(squares / (millimetres.Length - 1), resolution);
+        var left = RoundingSums.Left(squares / (millimetres.Length - 1), resolution);
         return 1 + left * millimetres.Length / FewTellAsMuch * rounding / (sigma * sigma);
     }
 }

@@ -18,12 +18,6 @@ internal static class ReadingNoise
         return double.IsFinite(step) ? step : 0;
     }
 
-    /// <summary>What noise leaves of the rounding, 0 to 1, when many readings are averaged: exp(−2π²(noise/step)²) (the theory of dither).</summary>
-    /// <param name="variance">Variance of the readings, the rounding's own included.</param>
-    /// <param name="step">The gauge's step; above 0.</param>
-    public static double RoundingLeft(double variance, double step) =>
-        Math.Exp(-2 * Math.PI * Math.PI * Math.Max(0, variance - step * step / 12) / (step * step));
-
     /// <summary>Standard deviation of the noise from reading to reading, in millimetres.</summary>
     /// <remarks>
     /// From second, third and fourth differences, by their median, so that knocks count little. Movement adds to each of

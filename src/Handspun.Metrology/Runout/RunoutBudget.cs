@@ -1,3 +1,4 @@
+using Handspun.Metrology.Fitting;
 using Handspun.Metrology.Quantities;
 
 namespace Handspun.Metrology.Runout;
@@ -35,7 +36,7 @@ internal readonly record struct RunoutBudget(double Fit, double Resolution, doub
         }
 
         const double least = 0.3;
-        return resolution / Math.Sqrt(12) * Math.Max(least, part * ReadingNoise.RoundingLeft(scatter * scatter, resolution));
+        return resolution / Math.Sqrt(12) * Math.Max(least, part * RoundingSums.Left(scatter * scatter, resolution));
     }
 
     /// <summary>All parts together, expanded with k = 2.</summary>

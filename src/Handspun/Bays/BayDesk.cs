@@ -36,8 +36,8 @@ internal sealed class BayDesk(
     /// <exception cref="BayRefusalException">The cautions were not read, the point is not measured in the bay, or there is no such gauge.</exception>
     public async Task AssignAsync(BayWish wish, bool cautionsRead, CancellationToken cancellationToken)
     {
-        var found = await store.FindAsync(wish.Job, cancellationToken) ?? throw JobNotFoundException.Job(wish.Job);
-        var place = found.Points.Find(p => p.Code == wish.Point) ?? throw JobNotFoundException.Point(wish.Job, wish.Point);
+        var found = await store.GetAsync(wish.Job, cancellationToken);
+        var place = JobStore.PointIn(found, wish.Point);
         if (PointHold.Of(found, place) is { } reason)
         {
             throw new BayRefusalException(reason);

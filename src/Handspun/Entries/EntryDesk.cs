@@ -39,8 +39,8 @@ internal sealed class EntryDesk(JobStore store, ResultPublisher results, WorkedO
     /// <exception cref="JobNotFoundException">There is no such job or point.</exception>
     public async Task<(Job Job, JobPoint Point)> FindAsync(string job, string point, CancellationToken cancellationToken)
     {
-        var found = await store.FindAsync(job, cancellationToken) ?? throw JobNotFoundException.Job(job);
-        return (found, found.Points.Find(p => p.Code == point) ?? throw JobNotFoundException.Point(job, point));
+        var found = await store.GetAsync(job, cancellationToken);
+        return (found, JobStore.PointIn(found, point));
     }
 }
 

@@ -1,6 +1,5 @@
 using Handspun.Archives;
 using Handspun.Jobs.Archives;
-using Handspun.Jobs.Orders;
 using Handspun.Jobs.Store;
 using Handspun.Station;
 
@@ -14,16 +13,16 @@ internal static class ArchiveCalls
     {
         var job = calls.MapGroup("/jobs/{job}");
         job.MapGet("/job.json", async (string job, JobStore store, CancellationToken cancellation) =>
-            TypedResults.File(JobFile.Write(await FindAsync(job, store, cancellation)), "application/json", $"job-{job}.json"));
+            TypedResults.File(JobFile.Write(await store.GetAsync(job, cancellation)), "application/json", $"job-{job}.json"));
         job.MapGet("/records.csv", async (string job, JobStore store, StationOptions options, CancellationToken cancellation) =>
         {
             using var text = new StringWriter();
-            RecordsCsv.Write(RecordRow.Of(await FindAsync(job, store, cancellation), options.Unit), text);
+            RecordsCsv.Write(RecordRow.Of(await store.GetAsync(job, cancellation), options.Unit), text);
             return TypedResults.Text(text.ToString(), "text/csv; charset=utf-8");
         });
         job.MapGet("/archive.zip", async (string job, JobStore store, StationOptions options, TimeProvider time, CancellationToken cancellation) =>
         {
-            var found = await FindAsync(job, store, cancellation);
+            var found = await store.GetAsync(job, cancellation);
             var packed = new FileStream(Path.GetTempFileName(), FileMode.Create, FileAccess.ReadWrite, FileShare.None, 81_920, FileOptions.DeleteOnClose);
             JobArchive.Write(found, options.Data, options.Unit, time.GetUtcNow(), packed);
             packed.Position = 0;
@@ -34,7 +33,4 @@ internal static class ArchiveCalls
     /// <summary>Maps the published schemas.</summary>
     public static void MapSchemas(this IEndpointRouteBuilder routes) => routes.MapGet("/schemas/job-1.json", () => TypedResults.Stream(
         typeof(ArchiveCalls).Assembly.GetManifestResourceStream("job-1.json")!, "application/schema+json")).ExcludeFromDescription();
-
-    private static async Task<Job> FindAsync(string job, JobStore store, CancellationToken cancellation) =>
-        await store.FindAsync(job, cancellation) ?? throw JobNotFoundException.Job(job);
 }

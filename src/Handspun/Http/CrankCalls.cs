@@ -16,7 +16,7 @@ internal static class CrankCalls
     {
         var crank = calls.MapGroup("/jobs/{job}/crank");
         crank.MapGet("", async (string job, JobStore store, StationOptions options, CancellationToken cancellation) =>
-            CrankMessage.Of(await store.FindAsync(job, cancellation) ?? throw JobNotFoundException.Job(job), options.Unit));
+            CrankMessage.Of(await store.GetAsync(job, cancellation), options.Unit));
         crank.MapPut("", async (string job, CrankRequest request, JobStore store, StationOptions options, CancellationToken cancellation) =>
         {
             var (sheet, drive, pinion) = request.Read();

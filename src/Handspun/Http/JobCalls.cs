@@ -24,7 +24,7 @@ internal static class JobCalls
         jobs.MapPost("", OpenAsync);
         jobs.MapGet("/{job}", async (string job, JobStore store, StationOptions options, HttpContext http, CancellationToken cancellation) =>
         {
-            var found = await store.FindAsync(job, cancellation) ?? throw JobNotFoundException.Job(job);
+            var found = await store.GetAsync(job, cancellation);
             http.Response.Headers.ETag = BookDesk.TagOf(found);
             return JobMessage.Of(found, options.Unit);
         });

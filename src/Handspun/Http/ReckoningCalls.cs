@@ -43,7 +43,7 @@ internal static class ReckoningCalls
         async (HttpRequest request, JobStore store, StationOptions options, CancellationToken cancellation) =>
         {
             var typed = Typed(request);
-            var job = typed.GetValueOrDefault("job") is { Length: > 0 } number ? await store.FindAsync(number, cancellation) ?? throw JobNotFoundException.Job(number) : null;
+            var job = typed.GetValueOrDefault("job") is { Length: > 0 } number ? await store.GetAsync(number, cancellation) : null;
             var unit = UnitOf(typed, options.Unit);
             var asked = ReckoningSheets.Find(typed.GetValueOrDefault("reckoning"));
             var lift = job is null ? null : LiftOf(job, unit);

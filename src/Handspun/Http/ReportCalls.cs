@@ -1,4 +1,3 @@
-using Handspun.Jobs.Orders;
 using Handspun.Jobs.Store;
 using Handspun.Pages.Reports;
 using Handspun.Pictures.Report;
@@ -14,7 +13,7 @@ internal static class ReportCalls
     public static void MapReportPage(this IEndpointRouteBuilder routes) => routes.MapGet(
         "/jobs/{job}/report",
         async (string job, JobStore store, ReportDesk desk, CancellationToken cancellation) =>
-            new RazorComponentResult<ReportPage>(new { Model = desk.ViewOf(await FindAsync(job, store, cancellation)) }));
+            new RazorComponentResult<ReportPage>(new { Model = desk.ViewOf(await store.GetAsync(job, cancellation)) }));
 
     /// <summary>Maps the PDF.</summary>
     public static void MapReports(this IEndpointRouteBuilder calls) => calls.MapGet("/jobs/{job}/report.pdf", PdfAsync);
@@ -23,10 +22,7 @@ internal static class ReportCalls
     {
         var size = paper is null ? desk.UsualPaper : PaperSize.Find(paper)
             ?? throw new RequestSentenceException($"There is no paper '{paper}': use {string.Join(" or ", PaperSize.All.Select(known => known.Name))}, or leave it out.");
-        var found = await FindAsync(job, store, cancellation);
+        var found = await store.GetAsync(job, cancellation);
         return TypedResults.File(desk.Pdf(found, size), "application/pdf", $"job-{found.Number}.pdf");
     }
-
-    private static async Task<Job> FindAsync(string job, JobStore store, CancellationToken cancellation) =>
-        await store.FindAsync(job, cancellation) ?? throw JobNotFoundException.Job(job);
 }

@@ -53,9 +53,6 @@ internal static class SetupCalls
         return SetupMessage.Of(changed.Points.Find(p => p.Code == point)!, options.Unit);
     }
 
-    private static async Task<JobPoint> PointAsync(JobStore store, string job, string point, CancellationToken cancellation)
-    {
-        var found = await store.FindAsync(job, cancellation) ?? throw JobNotFoundException.Job(job);
-        return found.Points.Find(p => p.Code == point) ?? throw JobNotFoundException.Point(job, point);
-    }
+    private static async Task<JobPoint> PointAsync(JobStore store, string job, string point, CancellationToken cancellation) =>
+        JobStore.PointIn(await store.GetAsync(job, cancellation), point);
 }

@@ -4,7 +4,6 @@ using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Points.Catalogue;
-using Handspun.Metrology.Quantities;
 using Handspun.Metrology.ShaftLine;
 using Handspun.Pages;
 
@@ -23,18 +22,16 @@ internal static class ViewOfCrank
         Assumptions = ShaftLineMethod.Assumptions,
         Fields =
         [
-            new("drive_side_from_bearing", "Plunger to bearing, drive side", Typed(FromBearing(job, RunoutPoints.DriveSide), unit)),
-            new("pinion_side_from_bearing", "Plunger to bearing, pinion side", Typed(FromBearing(job, RunoutPoints.Pinion), unit)),
-            new("between_bearings", "Between the bearings", Typed(job.Crank?.BetweenBearingsMillimetres, unit)),
-            new("division", "Division of the rule", Typed(job.Crank?.DivisionMillimetres, unit)),
+            new("drive_side_from_bearing", "Plunger to bearing, drive side", LengthText.AsTyped(FromBearing(job, RunoutPoints.DriveSide), unit)),
+            new("pinion_side_from_bearing", "Plunger to bearing, pinion side", LengthText.AsTyped(FromBearing(job, RunoutPoints.Pinion), unit)),
+            new("between_bearings", "Between the bearings", LengthText.AsTyped(job.Crank?.BetweenBearingsMillimetres, unit)),
+            new("division", "Division of the rule", LengthText.AsTyped(job.Crank?.DivisionMillimetres, unit)),
             new("crankpin_deg", "Crankpin from the mark, degrees", Typed(job.Crank?.CrankpinDegrees), Required: false),
             new("crankpin_division_deg", "Division of the degree wheel", Typed(job.Crank is { CrankpinDegrees: not null } crank ? crank.CrankpinDivisionDegrees : null), Required: false),
         ],
     };
 
     private static double? FromBearing(Job job, MeasuringPoint end) => (job.Points.Find(point => point.Code == end.Code)?.Setup as RunoutSetup)?.FromBearingMillimetres;
-
-    private static string Typed(double? millimetres, LengthUnit unit) => millimetres is { } value ? LengthText.AsTyped(Length.FromMillimetres(value), unit) : "";
 
     private static string Typed(double? degrees) => degrees?.ToString("0.##", CultureInfo.InvariantCulture) ?? "";
 }

@@ -32,8 +32,8 @@ internal static class ViewsOfGauges
         [
             new("description", "What it is", gauge.Kept?.Description ?? ""),
             new("check_every_days", "Days between checks", (gauge.Kept?.CheckEveryDays ?? ShopGauge.UsualDays).ToString(CultureInfo.InvariantCulture)),
-            new("resolution", "Smallest step", Typed(gauge.Kept?.ResolutionMillimetres, unit), "empty: as its profile says"),
-            new("error_limit", "Error limit of its papers", Typed(gauge.Kept?.ErrorLimitMillimetres, unit), "empty: as its profile says"),
+            new("resolution", "Smallest step", LengthText.AsTyped(gauge.Kept?.ResolutionMillimetres, unit), "empty: as its profile says"),
+            new("error_limit", "Error limit of its papers", LengthText.AsTyped(gauge.Kept?.ErrorLimitMillimetres, unit), "empty: as its profile says"),
         ],
         CheckFields = [.. CheckFields(gauge, unit)],
         ReadingsHint = ReadingsText.HowToWrite,
@@ -116,6 +116,4 @@ internal static class ViewsOfGauges
         { Condition: GaugeCondition.Reading } state => $"Reading at {state.Port}",
         { } state => state.Sentence,
     };
-
-    private static string Typed(double? millimetres, LengthUnit unit) => millimetres is { } value ? LengthText.AsTyped(Length.FromMillimetres(value), unit) : "";
 }

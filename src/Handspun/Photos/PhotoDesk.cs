@@ -25,7 +25,7 @@ internal sealed class PhotoDesk(JobStore store, JobBook book, PhotoFolder folder
     public async Task<(Job Job, IReadOnlyList<string> Refused)> TakeAsync(
         string job, string about, string? by, string? caption, IEnumerable<IFormFile> files, CancellationToken cancellation)
     {
-        var found = await store.FindAsync(job, cancellation) ?? throw JobNotFoundException.Job(job);
+        var found = await store.GetAsync(job, cancellation);
         var refused = new List<string>();
         foreach (var file in files.Where(file => file.Length > 0))
         {

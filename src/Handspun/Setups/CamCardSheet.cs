@@ -2,7 +2,6 @@ using System.Globalization;
 using Handspun.Http;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Points;
-using Handspun.Metrology.Quantities;
 
 namespace Handspun.Setups;
 
@@ -39,7 +38,7 @@ internal sealed class CamCardSheet : ISetupSheet
             new("exhaust_centreline", "Exhaust centreline before top", Number(card?.ExhaustCentrelineDegrees)),
             new("overlap", "Overlap", Number(card?.OverlapDegrees)),
             new("separation", "Lobe separation", Number(card?.SeparationCamDegrees)) { Hint = "degrees of the cam" },
-            new("checking_lift", "Checking lift", card?.CheckingLiftMillimetres is { } lift ? LengthText.AsTyped(Length.FromMillimetres(lift), unit) : "") { Hint = "empty for 0.050 in" },
+            new("checking_lift", "Checking lift", LengthText.AsTyped(card?.CheckingLiftMillimetres, unit)) { Hint = "empty for 0.050 in" },
             new("allowed", "Off by this much is the same", card is null ? "" : Number(card.AllowedDegrees)) { Hint = "degrees of the crank; empty for 2" },
         ];
     }

@@ -41,7 +41,7 @@ internal sealed class LiftSheet : ISetupSheet
         [
             new("rocker_ratio", "Rocker ratio", Number(said?.RockerRatio)) { Hint = "such as 1.625" },
             new("rocker_ratio_u95", "Known to within ±", said?.RockerRatioU95 > 0 ? Number(said.RockerRatioU95) : "") { Hint = "such as 0.02" },
-            new("checking_lift", "Checking lift", said?.CheckingLiftMillimetres is { } lift ? LengthText.AsTyped(Length.FromMillimetres(lift), unit) : "") { Hint = "as the card says; empty for 0.050 in" },
+            new("checking_lift", "Checking lift", LengthText.AsTyped(said?.CheckingLiftMillimetres, unit)) { Hint = "as the card says; empty for 0.050 in" },
             new("angle_of", "Sensor or mark is on", said?.AngleOf ?? "") { Choices = [("", "not said"), ("crank", "the crank"), ("cam", "the cam")] },
             new("pulses", "Pulses in one turn", Number(said?.PulsesPerTurn)) { Hint = "empty: as the gauge's profile says" },
             new("tooth", "One of them is missing", said?.MissingTooth == true ? Missing : None) { Choices = [(None, "no"), (Missing, "yes, zero is after the gap")] },

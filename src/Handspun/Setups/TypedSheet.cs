@@ -43,16 +43,16 @@ internal sealed class TypedSheet
 
     /// <summary>A number; null where nothing was typed.</summary>
     /// <exception cref="RequestSentenceException">It is no number.</exception>
-    public double? Number(string name, string called, string example) =>
-        Text(name) is not { } text ? null
-        : double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number
-        : throw new RequestSentenceException($"{called} '{text}' is no number. Give it like '{example}', or leave it empty.");
+    public double? Number(string name, string called, string example) => Number(name, called, example, text => text, NumberStyles.AllowDecimalPoint);
 
     /// <summary>A number that may be below zero; null where nothing was typed.</summary>
     /// <exception cref="RequestSentenceException">It is no number.</exception>
-    public double? SignedNumber(string name, string called, string example) =>
+    public double? SignedNumber(string name, string called, string example) => Number(
+        name, called, example, text => text.Replace('\u2212', '-').TrimEnd('\u00b0').TrimEnd(), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign);
+
+    private double? Number(string name, string called, string example, Func<string, string> bare, NumberStyles style) =>
         Text(name) is not { } text ? null
-        : double.TryParse(text.Replace(',', '.').Replace('\u2212', '-').TrimEnd('\u00b0').TrimEnd(), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) ? number
+        : double.TryParse(bare(text).Replace(',', '.'), style, CultureInfo.InvariantCulture, out var number) ? number
         : throw new RequestSentenceException($"{called} '{text}' is no number. Give it like '{example}', or leave it empty.");
 
     /// <summary>One of several codes; the first where nothing was chosen.</summary>

@@ -19,7 +19,7 @@ internal static class BookCalls
     {
         var job = calls.MapGroup("/jobs/{job}");
         job.MapGet("/book", async (string job, JobStore store, CancellationToken cancellation) =>
-            (await FindAsync(store, job, cancellation)).Book.Select(EntryMessage.Of));
+            (await store.GetAsync(job, cancellation)).Book.Select(EntryMessage.Of));
         job.MapPost("/steps/{step}", (string job, string step, StepRequest request, BookDesk desk, HttpContext http) =>
             desk.WriteAsync(http, job, Subject.Step(step), request.By, found => StepDeed(found, step, request, desk.Options)));
         job.MapPost("/findings", (string job, FindingRequest request, BookDesk desk, HttpContext http) =>
@@ -53,9 +53,6 @@ internal static class BookCalls
         _ => throw new BookRefusalException("act", $"act '{request.Act}' is not known: give tick, untick, skip, take-up-again, go-on or stop."),
     };
 
-    private static async Task<Job> FindAsync(JobStore store, string job, CancellationToken cancellation) =>
-        await store.FindAsync(job, cancellation) ?? throw JobNotFoundException.Job(job);
-
     private static async Task<JobMessage> TakePhotosAsync(string job, HttpRequest request, PhotoDesk desk, StationOptions options, CancellationToken cancellation)
     {
         var form = await request.ReadFormAsync(cancellation);
@@ -70,7 +67,7 @@ internal static class BookCalls
 
     private static async Task<IResult> PhotoAsync(string job, string photo, bool? small, JobStore store, PhotoFolder folder, HttpContext http, CancellationToken cancellation)
     {
-        var found = await FindAsync(store, job, cancellation);
+        var found = await store.GetAsync(job, cancellation);
         // The name is looked up in the book first, so that no path can be asked for.
         var kept = found.Entries.Select(entry => entry.Deed).OfType<PhotoAdded>().FirstOrDefault(added => added.Photo == photo);
         var path = kept is null ? null : folder.PathOf(found.Number, kept, small == true);

@@ -154,7 +154,7 @@ internal sealed class PageDesk(JobStore store, JobBook book, Bay bay, GaugeRoste
 
     /// <summary>Finds a job and shows a page of it.</summary>
     public async Task<IResult> ShowAsync(string job, PageOfJob page, CancellationToken cancellation, FormState? form = null, int status = StatusCodes.Status200OK) =>
-        Show(await store.FindAsync(job, cancellation) ?? throw JobNotFoundException.Job(job), page, form ?? FormState.Empty, status);
+        Show(await store.GetAsync(job, cancellation), page, form ?? FormState.Empty, status);
 
     /// <summary>Writes what was typed and goes on to another page, or shows the page again with what is wrong.</summary>
     public async Task<IResult> WriteAsync(

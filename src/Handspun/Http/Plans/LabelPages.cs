@@ -13,7 +13,7 @@ internal static class LabelPages
     public static void MapLabelPages(this IEndpointRouteBuilder routes) =>
         routes.MapGet("/jobs/{job}/labels", async (string job, string? part, JobStore store, HttpRequest request, CancellationToken cancellation) =>
         {
-            var found = await store.FindAsync(job, cancellation) ?? throw JobNotFoundException.Job(job);
+            var found = await store.GetAsync(job, cancellation);
             var parts = JobParts.Of(found).Where(p => part is null || p.Code == part);
             return new RazorComponentResult<LabelsPage>(new
             {
@@ -25,7 +25,7 @@ internal static class LabelPages
     public static void MapLabels(this IEndpointRouteBuilder calls) =>
         calls.MapGet("/jobs/{job}/parts/{part}/code.svg", async (string job, string part, JobStore store, HttpRequest request, CancellationToken cancellation) =>
         {
-            var found = await store.FindAsync(job, cancellation) ?? throw JobNotFoundException.Job(job);
+            var found = await store.GetAsync(job, cancellation);
             return JobParts.Of(found).Any(p => p.Code == part)
                 ? TypedResults.Text(QrSign.Svg(AddressOf(request, found.Number, part)), "image/svg+xml")
                 : throw new JobNotFoundException($"Job {job} has no part '{part}': its page lists its parts.");

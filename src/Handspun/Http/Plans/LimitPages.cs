@@ -5,7 +5,6 @@ using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Limits;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Store;
-using Handspun.Metrology.Quantities;
 using Handspun.Pages;
 using Handspun.Pages.Plans;
 using Handspun.WorkedOut;
@@ -48,7 +47,7 @@ internal static class LimitPages
 
     private static PageOfJob PageOf(string point) => (job, shown, form) =>
     {
-        var found = job.Points.Find(p => p.Code == point) ?? throw JobNotFoundException.Point(job.Number, point);
+        var found = JobStore.PointIn(job, point);
         return new RazorComponentResult(typeof(LimitPage), new
         {
             Model = new LimitPageView
@@ -58,8 +57,8 @@ internal static class LimitPages
                 Id = point,
                 Point = found.Title,
                 Now = View(found.Limit, shown.Unit),
-                AtMost = AsTyped(found.Limit?.UpperMillimetres, shown.Unit),
-                AtLeast = AsTyped(found.Limit?.LowerMillimetres, shown.Unit),
+                AtMost = LengthText.AsTyped(found.Limit?.UpperMillimetres, shown.Unit),
+                AtLeast = LengthText.AsTyped(found.Limit?.LowerMillimetres, shown.Unit),
                 Drive = LimitCondition.Of(found.Limit?.Drive),
                 Age = LimitCondition.Of(found.Limit?.Age),
                 Back = AddressOf(job, point),
@@ -69,9 +68,6 @@ internal static class LimitPages
             },
         });
     };
-
-    private static string AsTyped(double? millimetres, LengthUnit unit) =>
-        millimetres is { } length ? LengthText.AsTyped(Length.FromMillimetres(length), unit) : "";
 
     private static string AddressOf(Job job, string point) => job.Plan?.Steps.FirstOrDefault(step => step.Point == point) is { } step
         ? ViewsOfPlans.AddressOf(job, step.Code)

@@ -17,7 +17,7 @@ internal static class LimitSince
     {
         var isSame = now?.AllowsTheSameAs(record.Limit) == true;
         var kept = record.Warnings.Where(warning => !(isSame && now!.Confirmed && warning.Code == RecordWarning.LimitUnconfirmed.Code)).Select(warning => warning.Sentence);
-        return [.. kept, .. isSame || now is null || record.Figures is not { Value: { } value, ValueU95: { } uncertainty } ? Enumerable.Empty<string>() : [Changed(now, ConformityRule.Decide(value, uncertainty, now.Tolerance).Verdict, unit)]];
+        return [.. kept, .. isSame || RecordVerdict.Of(record.Figures, now) is not { } decided ? Enumerable.Empty<string>() : [Changed(now!, decided.Verdict, unit)]];
     }
 
     private static string Changed(Limit now, Verdict verdict, LengthUnit unit) =>
