@@ -70,9 +70,9 @@ internal sealed class Workshop : IAsyncDisposable
     }
 
     /// <summary>Gives the bay a point of a job, cautions read.</summary>
-    public async Task MeasureAsync(string job, string point = "pinion-runout")
+    public async Task MeasureAsync(string job, string point = "pinion-runout", double? wanted = null)
     {
-        var answer = await Http.PostAsJsonAsync("api/v1/bay/point", new { job, point, cautions_read = true });
+        var answer = await Http.PostAsJsonAsync("api/v1/bay/point", new { job, point, cautions_read = true, wanted });
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
     }
 
