@@ -41,8 +41,11 @@ internal sealed class ScriptedOpener(GaugeClock clock) : ILinkOpener
 internal sealed class ScriptedLink : IGaugeLink
 {
     private readonly Pipe _pipe = new(new PipeOptions(pauseWriterThreshold: 0));
+    private readonly EndingInput _input;
 
-    public PipeReader Input => _pipe.Reader;
+    public ScriptedLink() => _input = new(_pipe.Reader);
+
+    public PipeReader Input => _input;
 
     public bool Disposed { get; private set; }
 
@@ -70,7 +73,11 @@ internal sealed class ScriptedLink : IGaugeLink
     public async Task SendAsync(string text) => await _pipe.Writer.WriteAsync(Encoding.Latin1.GetBytes(text));
 
     /// <summary>Ends the link, as a driver does: with an exception or without one.</summary>
-    public void Unplug(Exception? how = null) => _pipe.Writer.Complete(how);
+    public void Unplug(Exception? how = null)
+    {
+        _input.Trouble = how;
+        _pipe.Writer.Complete();
+    }
 
     public ValueTask DisposeAsync()
     {
