@@ -8,62 +8,38 @@ internal static class MissingTooth
     private const double GapIsAtLeast = 1.5;   // a gap of two, by a hand whose speed changes from tooth to tooth
     private const int FewestTurns = 2;
 
-    /// <summary>The capture with a pulse put into each gap, half way in time, and zero at the pulse after it. As it is where no gap comes back every turn.</summary>
+    /// <summary>The capture with a pulse put in wherever one is missing, evenly in time, and zero at the pulse after the gap. As it is where no gap comes back every turn.</summary>
     /// <param name="readings">The capture.</param>
     /// <param name="teeth">Teeth in one turn, the missing one counted.</param>
     public static RotationCapture Filled(RotationCapture readings, int teeth)
     {
         var seconds = readings.IndexSeconds.Span;
-        var pulses = teeth - 1;
-        if (seconds.Length < FewestTurns * pulses || GapBefore(seconds, pulses) is not { } gap)
+        if (seconds.Length < FewestTurns * (teeth - 1))
         {
             return readings;
         }
 
-        List<double> filled = [seconds[0]];
-        int? zero = gap == 0 ? 0 : null;
+        var usual = ToothWalk.UsualSeconds(seconds);
+        var places = ToothWalk.Places(seconds, usual, teeth);
+        List<double> filled = [seconds[0]], gaps = [];
+        int? zero = places[0] == 0 ? 0 : null;
         for (var i = 1; i < seconds.Length; i++)
         {
-            if (i % pulses == gap)
+            var passed = (places[i] - places[i - 1] + teeth) % teeth;
+            var took = seconds[i] - seconds[i - 1];
+            for (var tooth = 1; tooth <= passed; tooth++)
             {
-                filled.Add((seconds[i - 1] + seconds[i]) / 2);
-                zero ??= filled.Count;
+                filled.Add(tooth == passed ? seconds[i] : seconds[i - 1] + took * tooth / passed);
             }
 
-            filled.Add(seconds[i]);
-        }
-
-        return readings with { IndexSeconds = filled.ToArray(), ZeroPulse = zero };
-    }
-
-    // Every turn has as many pulses, so the gap is always before the same one of them; a hand that halts does so anywhere.
-    private static int? GapBefore(ReadOnlySpan<double> seconds, int pulses)
-    {
-        var (best, most) = (0, 0.0);
-        for (var place = 0; place < pulses; place++)
-        {
-            List<double> ratios = [];
-            for (var i = place == 0 ? pulses : place; i < seconds.Length; i += pulses)
+            if (passed > 0 && places[i] < places[i - 1])
             {
-                var beside = new List<double>();
-                if (i >= 2)
-                {
-                    beside.Add(seconds[i - 1] - seconds[i - 2]);
-                }
-
-                if (i + 1 < seconds.Length)
-                {
-                    beside.Add(seconds[i + 1] - seconds[i]);
-                }
-
-                ratios.Add((seconds[i] - seconds[i - 1]) / Math.Max(1e-9, beside.DefaultIfEmpty(double.MaxValue).Average()));
+                gaps.Add(took / usual[i - 1]);
+                zero ??= filled.Count - 1 - places[i];
             }
-
-            ratios.Sort();
-            var middle = ratios.Count == 0 ? 0 : ratios[(ratios.Count - 1) / 2];
-            (best, most) = middle > most ? (place, middle) : (best, most);
         }
 
-        return most >= GapIsAtLeast ? best : null;
+        gaps.Sort();
+        return gaps.Count >= FewestTurns && gaps[(gaps.Count - 1) / 2] >= GapIsAtLeast ? readings with { IndexSeconds = filled.ToArray(), ZeroPulse = zero } : readings;
     }
 }

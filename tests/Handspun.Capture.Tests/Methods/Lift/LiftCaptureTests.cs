@@ -29,6 +29,36 @@ public sealed class LiftCaptureTests
         Assert.DoesNotContain(finding.Warnings, warning => warning.Code is "zero-not-told" or "no-rocker-ratio");
     }
 
+    // A sensor that misses a tooth now and then, or sees one twice, moves all the pulses after it by one.
+    [Theory]
+    [InlineData(12, new[] { 20 }, new int[0])]
+    [InlineData(12, new[] { 5, 6, 31 }, new[] { 17 })]
+    [InlineData(36, new[] { 40, 90 }, new[] { 60 })]
+    [InlineData(12, new int[0], new[] { 0, 12, 25 })]
+    public void Disc_WhosePulsesWereLostOrCameTwice_StillTellsZero(int teeth, int[] lost, int[] twice)
+    {
+        var whole = TurnedCam.Of(0.4, teeth, missing: true);
+        var told = whole.IndexSeconds.ToArray();
+        List<double> heard = [.. told.Where((_, i) => !lost.Contains(i)), .. twice.Select(i => told[i] + 0.004)];
+        heard.Sort();
+
+        var finding = Measure(whole with { IndexSeconds = heard.ToArray() }, Disc with { PulsesPerTurn = teeth });
+
+        var figures = (LiftFigures)finding.Figures;
+        Assert.True(figures.ZeroTold, finding.Missing);
+        Assert.Equal(0, Math.IEEERemainder(figures.CentrelineCrankDegrees!.Value - 2 * TurnedCam.CentreDegrees, 360), figures.CentrelineCrankU95Degrees!.Value + 0.3);
+    }
+
+    // Eight teeth are the fewest that a setup takes.
+    [Fact]
+    public void Disc_OfFewTeeth_TellsZero()
+    {
+        var figures = (LiftFigures)Measure(TurnedCam.Of(0.4, 8, missing: true), Disc with { PulsesPerTurn = 8 }).Figures;
+
+        Assert.True(figures.ZeroTold);
+        Assert.Equal(0, Math.IEEERemainder(figures.CentrelineCrankDegrees!.Value - 2 * TurnedCam.CentreDegrees, 360), figures.CentrelineCrankU95Degrees!.Value + 0.5);
+    }
+
     [Fact]
     public void Disc_WithAllItsTeeth_SaysThatNothingTellsZero()
     {
@@ -37,6 +67,9 @@ public sealed class LiftCaptureTests
         Assert.False(((LiftFigures)finding.Figures).ZeroTold);
         Assert.Contains(finding.Warnings, warning => warning.Code == "zero-not-told");
     }
+
+    [Fact]
+    public void Disc_SaidToMissATooth_ThatHasAllOfThem_SaysThatNothingTellsZero() => Assert.False(((LiftFigures)Measure(TurnedCam.Of(0.4, 36), Disc).Figures).ZeroTold);
 
     [Fact]
     public void Disc_WithAllItsTeethAndCalls_CountsFromTheCalls()
