@@ -48,6 +48,7 @@ internal sealed class BorderedBand(int length, int border)
     public bool TryFactor(double damping)
     {
         LogDeterminant = 0;
+        var product = 1.0;
         for (var j = 0; j < length; j++)
         {
             for (var d = 0; d < Wide && j + d < length; d++)
@@ -66,16 +67,26 @@ internal sealed class BorderedBand(int length, int border)
                 _factor[j * Wide + d] = d == 0 ? Math.Sqrt(sum) : sum / _factor[j * Wide];
             }
 
-            LogDeterminant += 2 * Math.Log(_factor[j * Wide]);
+            // One logarithm for many factors, taken before they leave the range of numbers.
+            product *= _factor[j * Wide];
+            if (product is < 1e-100 or > 1e100)
+            {
+                LogDeterminant += 2 * Math.Log(product);
+                product = 1;
+            }
+
             ForwardEdge(j);
         }
 
+        LogDeterminant += 2 * Math.Log(product);
         return TryFactorCorner(damping);
     }
 
     /// <summary>Solves for one right-hand side, in place; after <see cref="TryFactor"/>.</summary>
     public void Solve(Span<double> band, Span<double> edge)
     {
+        var padded = new double[_stride];
+        edge.CopyTo(padded);
         for (var j = 0; j < length; j++)
         {
             for (var k = Math.Max(0, j - Below); k < j; k++)
@@ -84,19 +95,15 @@ internal sealed class BorderedBand(int length, int border)
             }
 
             band[j] /= _factor[j * Wide];
-            for (var q = 0; q < border; q++)
-            {
-                edge[q] -= _edge[j * _stride + q] * band[j];
-            }
+            PaddedRow.AddScaled(padded, _edge.AsSpan(j * _stride, _stride), -band[j]);
         }
 
+        padded.AsSpan(0, border).CopyTo(edge);
         SolveCorner(edge);
+        edge.CopyTo(padded);
         for (var j = length - 1; j >= 0; j--)
         {
-            for (var q = 0; q < border; q++)
-            {
-                band[j] -= _edge[j * _stride + q] * edge[q];
-            }
+            band[j] -= PaddedRow.Dot(_edge.AsSpan(j * _stride, _stride), padded);
 
             for (var d = 1; d < Wide && j + d < length; d++)
             {
@@ -197,7 +204,8 @@ internal sealed class BorderedBand(int length, int border)
             var row = _edge.AsSpan(j * _stride, _stride);
             for (var p = 0; p < border; p++)
             {
-                PaddedRow.AddScaled(squares.AsSpan(p * _stride, _stride), row, row[p]);
+                var half = PaddedRow.Length(p + 1);   // the lower triangle is all that is used
+                PaddedRow.AddScaled(squares.AsSpan(p * _stride, half), row, row[p]);
             }
         }
 

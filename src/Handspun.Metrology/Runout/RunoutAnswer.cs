@@ -40,13 +40,21 @@ internal static class RunoutAnswer
     }
 
     /// <summary>The answer when at least one whole turn was seen.</summary>
-    public static RunoutResult Measured(RotationCapture capture, GaugeTraits gauge, RunoutSettings settings, Trace trace, ProfileFit fit, IReadOnlyList<FoundFault> found)
+    /// <param name="capture">The capture.</param>
+    /// <param name="gauge">The gauge.</param>
+    /// <param name="settings">What was asked for.</param>
+    /// <param name="trace">What of the capture moves.</param>
+    /// <param name="fit">The shaft.</param>
+    /// <param name="found">What stands out of it.</param>
+    /// <param name="known">The runout of the first turns by themselves, where an earlier look has them.</param>
+    public static RunoutResult Measured(
+        RotationCapture capture, GaugeTraits gauge, RunoutSettings settings, Trace trace, ProfileFit fit, IReadOnlyList<FoundFault> found, IReadOnlyList<double> known)
     {
         var (reference, zero) = AngleZero.Of(capture, fit);
         var profile = Profile(fit, zero);
         var extremes = ProfileExtremes.Of(fit.Series, fit.Harmonics);
         LocalFault[] faults = [.. found.Select(one => one.From(zero)).OrderBy(fault => fault.At.Degrees)];
-        var byTurn = TurnByTurn.Runouts(trace, fit, Math.Max(0.2 * trace.Resolution, 1e-6));
+        var byTurn = TurnByTurn.Runouts(trace, fit, Math.Max(0.2 * trace.Resolution, 1e-6), known);
         var doubt = FitDoubt.Of(fit, extremes);
         var widening = LeftOut.Widening(fit.Weights);
         var budget = RunoutBudget.For(extremes.Movement, doubt.Runout * widening, doubt.Rounding, fit.Sigma, trace.Resolution, gauge);

@@ -8,7 +8,7 @@ namespace Handspun.Metrology.Runout;
 public sealed class RunoutFollower(GaugeTraits gauge, RunoutSettings settings)
 {
     private const double Grown = 1.2;
-    private ProfileFit? _before;
+    private readonly EarlierLook _before = new();
     private int _searched;
     private int _marks;
 
@@ -19,10 +19,9 @@ public sealed class RunoutFollower(GaugeTraits gauge, RunoutSettings settings)
         var readings = capture.Seconds.Length;
         if (readings > Grown * _searched || readings < _searched || capture.MarkSeconds.Length != _marks)
         {
-            (_before, _searched, _marks) = (null, readings, capture.MarkSeconds.Length);
+            (_before.Fit, _searched, _marks) = (null, readings, capture.MarkSeconds.Length);
         }
 
-        (var result, _before) = RunoutMethod.Look(capture, gauge, settings, _before);
-        return result;
+        return RunoutMethod.Look(capture, gauge, settings, _before);
     }
 }

@@ -12,15 +12,17 @@ public static class RunoutMethod
         ArgumentNullException.ThrowIfNull(capture);
         ArgumentNullException.ThrowIfNull(gauge);
         ArgumentNullException.ThrowIfNull(settings);
-        return Look(capture, gauge, settings, null).Result;
+        return Look(capture, gauge, settings, null);
     }
 
-    /// <summary>The same, from where an earlier look at the same capture ended; gives what the next look may go on from, null where nothing does.</summary>
-    internal static (RunoutResult Result, ProfileFit? Fit) Look(RotationCapture capture, GaugeTraits gauge, RunoutSettings settings, ProfileFit? before)
+    /// <summary>The same while the capture goes on, from where an earlier look ended; leaves there what the next look may go on from.</summary>
+    internal static RunoutResult Look(RotationCapture capture, GaugeTraits gauge, RunoutSettings settings, EarlierLook? earlier)
     {
+        var before = earlier?.Fit;
+        earlier?.Fit = null;
         if (CaptureCheck.Fault(capture) is { } fault)
         {
-            return (new() { Status = RunoutStatus.Rejected, Readings = capture.Millimetres.Length, Missing = fault }, null);
+            return new() { Status = RunoutStatus.Rejected, Readings = capture.Millimetres.Length, Missing = fault };
         }
 
         var trace = Trace.Of(capture.Seconds.Span, capture.Millimetres.Span, gauge.Resolution.Millimetres);
@@ -34,19 +36,19 @@ public static class RunoutMethod
 
         if (!moves)
         {
-            return (RunoutAnswer.TooShort(capture, trace, 0), null);
+            return RunoutAnswer.TooShort(capture, trace, 0);
         }
 
         var found = Find(trace, capture, before);
         if (!Answers(found))
         {
-            return (RunoutAnswer.TooShort(capture, trace, found.TurnsSeen), null);
+            return RunoutAnswer.TooShort(capture, trace, found.TurnsSeen);
         }
 
         var fit = found.Fit!;
         var faults = LocalFaults.Find(capture, trace, fit);
         var (suspect, suspects) = (fit, faults);
-        if (faults.Count == 0 && before is null && !fit.IsAngleTold)
+        if (faults.Count == 0 && earlier is null && !fit.IsAngleTold)   // the finished capture decides; a look has no time for it
         {
             suspect = StiffHand.Fit(trace, fit);
             suspects = LocalFaults.Find(capture, trace, suspect);
@@ -63,7 +65,14 @@ public static class RunoutMethod
             }
         }
 
-        return (RunoutAnswer.Measured(capture, gauge, settings, trace, fit, faults), fit);
+        var known = before is null || before.Harmonics != fit.Harmonics ? [] : earlier!.TirByTurnMillimetres;
+        var result = RunoutAnswer.Measured(capture, gauge, settings, trace, fit, faults, known);
+        if (earlier is not null)
+        {
+            (earlier.Fit, earlier.TirByTurnMillimetres) = (fit, result.TirByTurnMillimetres);
+        }
+
+        return result;
     }
 
     private static bool Answers(AngleFound found) => found.Fit is { IsFinite: true } fit && fit.TurnsSeen >= RunoutAnswer.FewestTurns;
