@@ -1,5 +1,6 @@
 using Handspun.Capture.Finishing;
 using Handspun.Capture.Methods;
+using Handspun.Capture.Methods.Runout;
 using Handspun.Capture.Progress;
 using Handspun.Gauges.Listening;
 using Handspun.Gauges.Readings;
@@ -17,7 +18,7 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
     private readonly List<double> _marks = [];
     private readonly List<TimeSpan> _pulses = [];
     private readonly long _unreadableBefore = gauge.State.Unreadable;
-    private readonly Func<RotationCapture, CaptureFinding> _look = task.Method.Follow(RecordMaking.TraitsOf(gauge.Setup.Profile, task.LastCheck), task.Wish);
+    private readonly Func<RotationCapture, CaptureFinding> _look = task.Method.Follow(RecordMaking.TraitsOf(gauge.Setup.Profile, task.LastCheck, task.Setup), task.Wish);
     private int _measured = -1;
     private (double Lowest, double Highest) _reach = (double.PositiveInfinity, double.NegativeInfinity);
 
@@ -94,7 +95,7 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
     /// <summary>Works out what the readings say, from all of them at once.</summary>
     public CaptureFinding Measure()
     {
-        SoFar = Task.Method.Measure(Capture(), RecordMaking.TraitsOf(gauge.Setup.Profile, Task.LastCheck), Task.Wish);
+        SoFar = Task.Method.Measure(Capture(), RecordMaking.TraitsOf(gauge.Setup.Profile, Task.LastCheck, Task.Setup), Task.Wish);
         _measured = Readings;
         return SoFar;
     }
@@ -154,7 +155,9 @@ internal sealed class CaptureRun(string id, BayTask task, GaugeListener gauge, T
     }
 
     // The record's journal ends with its last reading, and so do its pulses.
-    private RotationCapture Capture() => new()
+    private RotationCapture Capture() => IndicatorStand.Readings(AsShown(), Task.Setup);
+
+    private RotationCapture AsShown() => new()
     {
         Seconds = ReplayedCapture.TimesOf([.. _seconds], gauge.Setup.Profile.SendsEvery),
         Millimetres = _millimetres.ToArray(),

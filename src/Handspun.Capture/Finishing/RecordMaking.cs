@@ -1,5 +1,7 @@
+using Handspun.Capture.Methods.Runout;
 using Handspun.Gauges.Profiles;
 using Handspun.Jobs.Limits;
+using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
 using Handspun.Jobs.ShopGauges;
 using Handspun.Metrology.Quantities;
@@ -36,11 +38,14 @@ public static class RecordMaking
     /// <summary>What is known of a gauge, as the methods take it: what its profile says, and its newest check where that leaves room for more error.</summary>
     /// <param name="profile">The profile.</param>
     /// <param name="check">The newest check; null where there is none.</param>
-    public static GaugeTraits TraitsOf(GaugeProfile profile, LastCheck? check = null) => new()
-    {
-        Resolution = Length.FromMillimetres(profile.Accuracy.ResolutionMillimetres),
-        ErrorLimit = GaugeDoubt.ErrorLimit(check, Length.FromMillimetres(profile.Accuracy.ErrorLimitMillimetres)),
-    };
+    /// <param name="setup">What was said of the point that it stands at; null where nothing was.</param>
+    public static GaugeTraits TraitsOf(GaugeProfile profile, LastCheck? check = null, PointSetup? setup = null) => IndicatorStand.Gauge(
+        new()
+        {
+            Resolution = Length.FromMillimetres(profile.Accuracy.ResolutionMillimetres),
+            ErrorLimit = GaugeDoubt.ErrorLimit(check, Length.FromMillimetres(profile.Accuracy.ErrorLimitMillimetres)),
+        },
+        setup);
 
     private static RecordGauge GaugeOf(FinishedCapture capture) => new()
     {

@@ -37,20 +37,22 @@ public sealed record CrankAnswer(ShaftLineResult? Lines, string? Reason)
 
     private static CrankAnswer Together(CrankSheet? sheet, PointSetup? driveSetup, MeasuredEnd drive, PointSetup? pinionSetup, MeasuredEnd pinion)
     {
-        if (sheet is null || driveSetup is not RunoutSetup driveStand || pinionSetup is not RunoutSetup pinionStand)
+        if (sheet is null || PlaceOf(driveSetup) is not { } drivePlace || PlaceOf(pinionSetup) is not { } pinionPlace)
         {
             return new(null, "Type where the indicators stood and how far the bearings are apart.");
         }
 
         var lines = BothEnds.Of(drive, pinion, new CrankGeometry(
-            Read(driveStand.FromBearingMillimetres, driveStand.DivisionMillimetres),
-            Read(pinionStand.FromBearingMillimetres, pinionStand.DivisionMillimetres),
+            drivePlace,
+            pinionPlace,
             Read(sheet.BetweenBearingsMillimetres, sheet.DivisionMillimetres),
             sheet.CrankpinDegrees is { } crankpin ? Angle.FromDegrees(crankpin) : null,
             sheet.CrankpinDivisionDegrees));
         return new(lines, lines.Missing ?? BothEnds.Doubt(drive, pinion)
             ?? (sheet.CrankpinDegrees is null ? "Where the crankpin stands was not noted, so nothing is said about it." : null));
     }
+
+    private static ReadLength? PlaceOf(PointSetup? setup) => setup is RunoutSetup { FromBearingMillimetres: { } distance, DivisionMillimetres: { } division } ? Read(distance, division) : null;
 
     private static ReadLength Read(double millimetres, double division) => new(Length.FromMillimetres(millimetres), Length.FromMillimetres(division));
 

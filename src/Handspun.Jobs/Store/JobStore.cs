@@ -153,11 +153,16 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
                 job,
                 found =>
                 {
-                    PointIn(found, RunoutPoints.DriveSide.Code).Setup = driveSide;
-                    PointIn(found, RunoutPoints.Pinion.Code).Setup = pinionSide;
+                    Place(PointIn(found, RunoutPoints.DriveSide.Code), driveSide);
+                    Place(PointIn(found, RunoutPoints.Pinion.Code), pinionSide);
                     found.Crank = crank;
                 },
                 cancellationToken);
+
+    // What else was said of the stand stays.
+    private static void Place(JobPoint point, RunoutSetup stand) => point.Setup = point.Setup is RunoutSetup said
+        ? said with { FromBearingMillimetres = stand.FromBearingMillimetres, DivisionMillimetres = stand.DivisionMillimetres }
+        : stand;
 
     /// <summary>Adds a point of the catalogue to a job, after those that are there. One that is there already stays as it is.</summary>
     /// <exception cref="JobNotFoundException">There is no such job.</exception>

@@ -1,3 +1,4 @@
+using Handspun.Metrology.Fits;
 using Handspun.Metrology.Quantities;
 
 namespace Handspun.Metrology.Runout;
@@ -6,6 +7,8 @@ namespace Handspun.Metrology.Runout;
 /// <remarks>A default is a gauge of which nothing is known: the method then takes the step that the readings show.</remarks>
 public sealed record GaugeTraits
 {
+    private const double ReferenceCelsius = 20;
+
     /// <summary>The smallest step that the gauge shows; zero where it is not known.</summary>
     public Length Resolution { get; init; }
 
@@ -21,11 +24,19 @@ public sealed record GaugeTraits
     /// <summary>How far the lever may stand from that angle, in degrees; as an eye judges it.</summary>
     public double LeverDoubtDegrees { get; init; } = 5;
 
+    /// <summary>The temperature of shaft and gauge while it is measured, in degrees Celsius; null where it is not known.</summary>
+    public double? Celsius { get; init; }
+
     /// <summary>Standard uncertainty for the error limit, in millimetres: a rectangle of twice the limit (JCGM 100:2008, 4.3.7).</summary>
     internal double ErrorDoubt => Math.Abs(ErrorLimit.Millimetres) / Math.Sqrt(3);
 
     /// <summary>Standard uncertainty for how the gauge stands over a movement, in millimetres: a rectangle from none of <see cref="Misalignment.LargestShare"/> to all of it.</summary>
     internal double LeanDoubt(double movement) => movement * Misalignment.LargestShare(this) / Math.Sqrt(3);
+
+    /// <summary>Standard uncertainty for the temperature over a movement, in millimetres; lengths hold at 20 degrees Celsius (ISO 1).</summary>
+    /// <remarks>Shaft and gauge are of steel and grow alike, nobody knows how nearly: a rectangle from nothing to all of the shaft's growth.</remarks>
+    internal double TemperatureDoubt(double movement) =>
+        Celsius is { } celsius ? ThermalGrowth.Steel.Of(Length.FromMillimetres(movement), Math.Abs(celsius - ReferenceCelsius)).Millimetres / Math.Sqrt(3) : 0;
 
     /// <summary>The same gauge as a lever at an angle to the surface, whose readings are multiplied by <see cref="Misalignment.LeverFactor"/>.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The angle is not 0 to less than 90 degrees.</exception>

@@ -8,11 +8,12 @@ namespace Handspun.Metrology.Runout;
 /// <param name="Resolution">From the gauge's step: a rectangle one step wide (JCGM 100:2008, F.2.2.1), as far as noise does not even it out.</param>
 /// <param name="GaugeError">From the gauge's error limit: a rectangle of twice the limit.</param>
 /// <param name="Alignment">From the plunger's lean, or the lever's angle: a rectangle as wide as the share of the runout that it may be wrong by.</param>
-internal readonly record struct RunoutBudget(double Fit, double Resolution, double GaugeError, double Alignment)
+/// <param name="Temperature">From the temperature, where it is given: a rectangle as wide as the runout grows.</param>
+internal readonly record struct RunoutBudget(double Fit, double Resolution, double GaugeError, double Alignment, double Temperature)
 {
     /// <summary>The parts put together for a movement whose rounding is only known to be a part of the scatter.</summary>
     public static RunoutBudget For(double tir, double fit, double scatter, double resolution, GaugeTraits gauge) =>
-        new(fit, NotEvenedOut(scatter, resolution), gauge.ErrorDoubt, gauge.LeanDoubt(tir));
+        new(fit, NotEvenedOut(scatter, resolution), gauge.ErrorDoubt, gauge.LeanDoubt(tir), gauge.TemperatureDoubt(tir));
 
     /// <summary>The parts put together for a runout whose rounding was carried through the fit.</summary>
     /// <remarks>
@@ -22,7 +23,7 @@ internal readonly record struct RunoutBudget(double Fit, double Resolution, doub
     public static RunoutBudget For(double tir, double fit, double rounding, double scatter, double resolution, GaugeTraits gauge)
     {
         var beside = NotEvenedOut(scatter, resolution, part: Math.Min(1, 0.7 + 2.4 * resolution / tir));
-        return new(fit, Math.Sqrt(rounding * rounding + beside * beside), gauge.ErrorDoubt, gauge.LeanDoubt(tir));
+        return new(fit, Math.Sqrt(rounding * rounding + beside * beside), gauge.ErrorDoubt, gauge.LeanDoubt(tir), gauge.TemperatureDoubt(tir));
     }
 
     // The rounding of each reading is in the scatter about the fit already, and so is averaged with it, where noise before
@@ -41,5 +42,5 @@ internal readonly record struct RunoutBudget(double Fit, double Resolution, doub
 
     /// <summary>All parts together, expanded with k = 2.</summary>
     public Length Expanded =>
-        Length.FromMillimetres(2 * Math.Sqrt(Fit * Fit + Resolution * Resolution + GaugeError * GaugeError + Alignment * Alignment));
+        Length.FromMillimetres(2 * Math.Sqrt(Fit * Fit + Resolution * Resolution + GaugeError * GaugeError + Alignment * Alignment + Temperature * Temperature));
 }

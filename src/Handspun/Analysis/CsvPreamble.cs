@@ -9,7 +9,7 @@ namespace Handspun.Analysis;
 /// <summary>The comment lines at the head of a CSV capture: <c># key = value</c>.</summary>
 internal sealed class CsvPreamble
 {
-    private static readonly string[] Keys = ["point", "unit", "resolution_mm", "error_limit_mm", "index_turns", "setting_mm", "setting_u95_mm", "setting_shown_mm", "larger_reads", "lever_deg", "angle_of", "checking_lift_mm"];
+    private static readonly string[] Keys = ["point", "unit", "resolution_mm", "error_limit_mm", "index_turns", "setting_mm", "setting_u95_mm", "setting_shown_mm", "larger_reads", "lever_deg", "temperature_c", "angle_of", "checking_lift_mm"];
 
     private readonly HashSet<string> _seen = [];
 
@@ -27,6 +27,9 @@ internal sealed class CsvPreamble
 
     /// <summary>Shaft turns from one index pulse to the next.</summary>
     public double IndexTurns { get; private set; } = 1;
+
+    /// <summary>The temperature of shaft and gauge, in degrees Celsius; null where it is not told.</summary>
+    public double? Celsius { get; private set; }
 
     /// <summary>The angle between a lever indicator and the surface, in degrees; null for a plunger.</summary>
     public double? LeverDegrees { get; private set; }
@@ -64,6 +67,7 @@ internal sealed class CsvPreamble
             {
                 Resolution = Length.FromMillimetres(ResolutionMillimetres),
                 ErrorLimit = Length.FromMillimetres(ErrorLimitMillimetres),
+                Celsius = Celsius,
             };
             return LeverDegrees is { } degrees ? plunger.AtLever(degrees) : plunger;
         }
@@ -111,6 +115,9 @@ internal sealed class CsvPreamble
                 break;
             case "lever_deg":
                 LeverDegrees = Number(key, value, number, least: 0, below: 90);
+                break;
+            case "temperature_c":
+                Celsius = Number(key, value, number, least: -40, below: 60);
                 break;
             case "setting_mm":
                 SettingMillimetres = Number(key, value, number, least: double.Epsilon);

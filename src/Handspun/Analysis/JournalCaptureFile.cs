@@ -39,8 +39,8 @@ internal static class JournalCaptureFile
             var task = JournalledTask.Read(replay.Header.Task);
             return new(
                 replay.Header.Point,
-                ReplayedCapture.Of(replay, replay.Header.From ?? TimeSpan.Zero),
-                RecordMaking.TraitsOf(ProfileReader.Read(replay.Header.Profile, replay.Header.ProfileText), task?.LastCheck))
+                ReplayedCapture.Of(replay, replay.Header.From ?? TimeSpan.Zero, task?.Setup),
+                RecordMaking.TraitsOf(ProfileReader.Read(replay.Header.Profile, replay.Header.ProfileText), task?.LastCheck, task?.Setup))
             {
                 Kind = task is null ? KindOfPoint.Of(replay.Header.Point) : KindOf(task),
                 Wanted = task?.Wanted,

@@ -25,6 +25,16 @@ internal static class CsvExport
             Setting(into, bore);
         }
 
+        if (capture.Setup is RunoutSetup { LeverDegrees: { } lever })
+        {
+            Key(into, "lever_deg", lever);
+        }
+
+        if (capture.Setup is RunoutSetup { Celsius: { } celsius })
+        {
+            Key(into, "temperature_c", celsius);
+        }
+
         into.WriteLine("time_s,channel,value");
         foreach (var (time, channel, value) in Rows(capture))
         {

@@ -39,8 +39,8 @@ internal sealed class LeftCapture(CaptureNote note, string journals)
             return null;
         }
 
-        var capture = ReplayedCapture.Of(replay, from);
         var task = TaskOf(note);
+        var capture = ReplayedCapture.Of(replay, from, task.Setup);
         return new FinishedCapture
         {
             Id = note.Capture,
@@ -51,7 +51,7 @@ internal sealed class LeftCapture(CaptureNote note, string journals)
             To = readings[^1].At,
             Ending = CaptureEnding.StationStopped,
             Readings = capture,
-            Finding = task.Method.Measure(capture, RecordMaking.TraitsOf(profile, task.LastCheck), task.Wish),
+            Finding = task.Method.Measure(capture, RecordMaking.TraitsOf(profile, task.LastCheck, task.Setup), task.Wish),
         };
     }
 

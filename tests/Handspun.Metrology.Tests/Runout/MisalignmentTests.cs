@@ -45,17 +45,23 @@ public class MisalignmentTests
         Assert.Equal(0.002, lever.ErrorLimit.Millimetres, 1e-15);
     }
 
+    // A thousand kelvin, so that it shows: steel grows by 0.0115 of its length (handbook tables: 11.5e-6), and two standard uncertainties
+    // of a rectangle as wide as that are 2 × 0.1 mm × 0.0115 / √3 (JCGM 100:2008, 4.3.7), beside those of the gauge's stand.
+    [Theory]
+    [InlineData(20, 0)]
+    [InlineData(1020, 0.0115)]
+    [InlineData(-980, 0.0115)]
+    public void Runout_AtATemperature_DoubtsTheGrowth(double celsius, double share)
+    {
+        var warm = RunoutMethod.Measure(EncodedShaft(), new GaugeTraits { Resolution = Length.FromMillimetres(0.0001), Celsius = celsius }, new RunoutSettings());
+
+        Assert.Equal(2 * 0.1 * Math.Sqrt(0.0013704652 * 0.0013704652 + share * share) / Math.Sqrt(3), warm.TirU95!.Value.Millimetres, 2e-5);
+    }
+
     [Fact]
     public void Runout_ThroughALever_DoubtsItsAngle()
     {
-        double[] seconds = [.. Enumerable.Range(0, 400).Select(i => 0.02 * i)];
-        var capture = new RotationCapture
-        {
-            Seconds = seconds,
-            Millimetres = seconds.Select(at => 0.05 * Math.Cos(Math.PI * at)).ToArray(),
-            EncoderSeconds = seconds,
-            EncoderDegrees = seconds.Select(at => 180 * at).ToArray(),
-        };
+        var capture = EncodedShaft();
         var gauge = new GaugeTraits { Resolution = Length.FromMillimetres(0.0001) };
 
         var plunger = RunoutMethod.Measure(capture, gauge, new RunoutSettings());
@@ -64,5 +70,18 @@ public class MisalignmentTests
         // Two standard uncertainties of a rectangle as wide as the share: 2 × 0.1 mm × share / √3 (JCGM 100:2008, 4.3.7).
         Assert.Equal(2 * 0.1 * 0.0013704652 / Math.Sqrt(3), plunger.TirU95!.Value.Millimetres, 2e-5);
         Assert.Equal(2 * 0.1 * 0.054124693 / Math.Sqrt(3), lever.TirU95!.Value.Millimetres, 2e-5);
+    }
+
+    // Off centre by 0.05 mm, four turns, every angle told.
+    private static RotationCapture EncodedShaft()
+    {
+        double[] seconds = [.. Enumerable.Range(0, 400).Select(i => 0.02 * i)];
+        return new()
+        {
+            Seconds = seconds,
+            Millimetres = seconds.Select(at => 0.05 * Math.Cos(Math.PI * at)).ToArray(),
+            EncoderSeconds = seconds,
+            EncoderDegrees = seconds.Select(at => 180 * at).ToArray(),
+        };
     }
 }

@@ -58,6 +58,7 @@ public sealed class CaptureFileTests : IDisposable
     [InlineData("# unit = mm\n\n" + Columns + "0,reading,NaN\n", "Line 4: the value 'NaN' is not finite")]
     [InlineData(Columns + "0,reading,-Infinity\n", "Line 2: the value '-Infinity' is not finite")]
     [InlineData("# larger_reads = up\n" + Columns, "Line 1: a larger bore reads higher or lower, not 'up'")]
+    [InlineData("# temperature_c = 80\n" + Columns, "Line 1: 'temperature_c = 80' is no number that fits")]
     [InlineData("# lever_deg = 90\n" + Columns, "Line 1: 'lever_deg = 90' is no number that fits")]
     [InlineData("# unit: in\n" + Columns, "Line 1: 'unit' needs an equals sign: write '# unit = in'")]
     [InlineData("# Resolution_mm: 0.01\n" + Columns, "Line 1: 'Resolution_mm' needs an equals sign: write '# resolution_mm = 0.01'")]
@@ -81,11 +82,11 @@ public sealed class CaptureFileTests : IDisposable
     [Fact]
     public void Csv_OfALever_IsReadAsThePartMoves()
     {
-        var read = CaptureFile.Read(Write("# lever_deg = 60\n# resolution_mm = 0.002\n" + Columns + "0,reading,0.1\n"));
+        var read = CaptureFile.Read(Write("# lever_deg = 60\n# temperature_c = 24\n# resolution_mm = 0.002\n" + Columns + "0,reading,0.1\n"));
 
         Assert.Equal(0.05, read.Capture.Millimetres.Span[0], 1e-15);
         Assert.Equal(0.001, read.Gauge.Resolution.Millimetres, 1e-15);
-        Assert.Equal(60, read.Gauge.LeverDegrees);
+        Assert.Equal((60, 24), (read.Gauge.LeverDegrees, read.Gauge.Celsius));
     }
 
     [Fact]

@@ -90,6 +90,23 @@ public sealed class CaptureExportTests : IDisposable
     }
 
     [Fact]
+    public void Csv_OfALever_SaysTheSameWhenItIsReadAgain()
+    {
+        Write(task: """{"kind":"runout","wanted":3,"setup":{"kind":"runout","lever_deg":60,"celsius":24}}""");
+        var csv = Path.Combine(_folder, "capture.csv");
+        using (var into = new StreamWriter(csv))
+        {
+            CsvExport.Write(CaptureExport.Read(Journal), into);
+        }
+
+        var (journal, again) = (CaptureFile.Read(Journal), CaptureFile.Read(csv));
+        Assert.Equal((60, 24), (again.Gauge.LeverDegrees, again.Gauge.Celsius));
+        Assert.Equal(journal.Gauge, again.Gauge);
+        Assert.Equal([0.005, -0.01, 0.015, 0.02], again.Capture.Millimetres.ToArray().Select(reading => Math.Round(reading, 12)));
+        Assert.Equal(journal.Capture.Millimetres.ToArray(), again.Capture.Millimetres.ToArray());
+    }
+
+    [Fact]
     public void Journal_OfAMeasurementThatIsNotKnown_IsRefusedInASentence()
     {
         Write(task: """{"kind":"tomorrow","wanted":6}""");
