@@ -7,9 +7,6 @@ namespace Handspun.Gauges.Hid;
 /// </remarks>
 internal static class KeyText
 {
-    /// <summary>What ends a line.</summary>
-    public const byte LineEnd = (byte)'\n';
-
     private const byte FirstKey = 0x04;
     private const byte KeypadComma = 0x85;
     private const byte KeypadPoint = 0x63;

@@ -8,23 +8,33 @@ namespace Handspun.Jobs.Fits;
 public static class ClearanceRecord
 {
     /// <summary>The record.</summary>
-    /// <param name="bore">The bore.</param>
-    /// <param name="body">The body in it.</param>
+    /// <param name="bore">The record of the bore, where it is smallest; it has a size.</param>
+    /// <param name="body">The record of the body in it; it has a size.</param>
     /// <param name="limit">What the clearance is held against; null where there is no limit.</param>
     /// <param name="time">The wall clock.</param>
-    public static CaptureRecord Of(RecordedSize bore, RecordedSize body, Limit? limit, TimeProvider time)
+    /// <exception cref="ArgumentException">One of the records has no size.</exception>
+    public static CaptureRecord Of(CaptureRecord bore, CaptureRecord body, Limit? limit, TimeProvider time)
     {
-        var clearance = Clearance.Of(bore.Size, body.Size);
+        ArgumentNullException.ThrowIfNull(bore);
+        ArgumentNullException.ThrowIfNull(body);
+        if (bore.Figures.AbsoluteSize is not { } inside || body.Figures.AbsoluteSize is not { } outside)
+        {
+            throw new ArgumentException("A clearance is worked out of two sizes.", nameof(bore));
+        }
+
+        var clearance = Clearance.Of(inside, outside);
         var figures = new ClearanceFigures
         {
             ClearanceMillimetres = clearance.Size.Millimetres,
             ClearanceU95Millimetres = clearance.U95.Millimetres,
-            BoreMillimetres = bore.Size.Size.Millimetres,
-            BoreU95Millimetres = bore.Size.U95.Millimetres,
-            BodyMillimetres = body.Size.Size.Millimetres,
-            BodyU95Millimetres = body.Size.U95.Millimetres,
-            BoreRecord = bore.Record,
-            BodyRecord = body.Record,
+            BoreMillimetres = inside.Size.Millimetres,
+            BoreU95Millimetres = inside.U95.Millimetres,
+            BodyMillimetres = outside.Size.Millimetres,
+            BodyU95Millimetres = outside.U95.Millimetres,
+            BoreDepthMillimetres = (bore.Figures as BoreFigures)?.DepthMillimetres,
+            BoreClockHours = (bore.Figures as BoreFigures)?.ClockHours,
+            BoreRecord = bore.Id,
+            BodyRecord = body.Id,
         };
         var decision = RecordVerdict.Of(figures, limit);
         return new CaptureRecord
@@ -56,8 +66,3 @@ public static class ClearanceRecord
         }
     }
 }
-
-/// <summary>A size with the record that it is from.</summary>
-/// <param name="Record">The record's name.</param>
-/// <param name="Size">The size.</param>
-public readonly record struct RecordedSize(string Record, MeasuredSize Size);

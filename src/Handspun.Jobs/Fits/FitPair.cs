@@ -1,3 +1,4 @@
+using Handspun.Jobs.Bores;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
@@ -33,15 +34,26 @@ public sealed record FitPair : WorkedOutPoint
     /// <inheritdoc/>
     public override CaptureRecord? Due(Job job, TimeProvider time)
     {
-        var (bore, body, point) = (Counting(job, Bore), Counting(job, Body), In(job));
-        if (bore?.Figures.AbsoluteSize is not { } inside || body?.Figures.AbsoluteSize is not { } outside)
+        var (bore, body, point) = (Narrowest(job), Counting(job, Body), In(job));
+        if (bore?.Figures.AbsoluteSize is null || body?.Figures.AbsoluteSize is null)
         {
             return null;
         }
 
         var limit = point is null ? Point.ShippedLimit : point.Limit;
         var same = point?.NewestFirst.FirstOrDefault() is { Figures: ClearanceFigures last } newest && last.BoreRecord == bore.Id && last.BodyRecord == body.Id && newest.Limit == limit;
-        return same ? null : ClearanceRecord.Of(new(bore.Id, inside), new(body.Id, outside), limit, time);
+        return same ? null : ClearanceRecord.Of(bore, body, limit, time);
+    }
+
+    // The body must go through the bore's smallest place. A record that counts and is none of its places, a size that was typed say,
+    // stands for the bore by itself.
+    private CaptureRecord? Narrowest(Job job)
+    {
+        var counting = Counting(job, Bore);
+        return counting?.Figures is BoreFigures && BoreAnswer.Of(job.Points.First(point => point.Code == Bore)) is { HasSize: true } answer
+            && answer.Places.Any(at => at.Record.Id == counting.Id)
+                ? answer.Places.First(at => at.Place == answer.Form.Smallest).Record
+                : counting;
     }
 
     private static string Other(MeasuringPoint point, string words) => point.Code.Replace("-clearance-", words, StringComparison.Ordinal);

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using Handspun.Jobs.Bores;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Points;
 using Handspun.Metrology.Quantities;
@@ -26,6 +27,12 @@ public sealed record ClearanceFigures : ResultFigures
     /// <summary>Its expanded uncertainty (k = 2).</summary>
     public required double BodyU95Millimetres { get; init; }
 
+    /// <summary>How deep in the bore its smallest place is, from the mouth; null where the bore's size is of no place that was said.</summary>
+    public double? BoreDepthMillimetres { get; init; }
+
+    /// <summary>Which way across there, in hours of a clock face looked at from the mouth.</summary>
+    public double? BoreClockHours { get; init; }
+
     /// <summary>The record that the bore's size is from.</summary>
     public required string BoreRecord { get; init; }
 
@@ -51,7 +58,13 @@ public sealed record ClearanceFigures : ResultFigures
     /// <inheritdoc/>
     public override IEnumerable<Figure> ToShow(LengthUnit unit) =>
     [
-        new("Bore", LengthText.WithUncertainty(Length.FromMillimetres(BoreMillimetres), Length.FromMillimetres(BoreU95Millimetres), unit)),
+        new(BoreDepthMillimetres is null ? "Bore" : "Bore at its smallest place", BoreInWords(unit)),
         new("Body", LengthText.WithUncertainty(Length.FromMillimetres(BodyMillimetres), Length.FromMillimetres(BodyU95Millimetres), unit)),
     ];
+
+    private string BoreInWords(LengthUnit unit)
+    {
+        var size = LengthText.WithUncertainty(Length.FromMillimetres(BoreMillimetres), Length.FromMillimetres(BoreU95Millimetres), unit);
+        return (BoreDepthMillimetres, BoreClockHours) is ({ } depth, { } clock) ? $"{size}, {BorePlaces.InWords(depth, clock, unit)}" : size;
+    }
 }

@@ -29,15 +29,6 @@ internal readonly record struct UniformSpline(double Start, double Spacing, int 
         return b[0] * coefficients[first] + b[1] * coefficients[first + 1] + b[2] * coefficients[first + 2] + b[3] * coefficients[first + 3];
     }
 
-    /// <summary>The slope of the spline at a place.</summary>
-    public double SlopeAt(double at, ReadOnlySpan<double> coefficients)
-    {
-        var (first, u) = Locate(at);
-        var v = 1 - u;
-        var c = coefficients.Slice(first, 4);
-        return (-v * v * c[0] + (3 * u * u - 4 * u) * c[1] + (4 * v - 3 * v * v) * c[2] + u * u * c[3]) / (2 * Spacing);
-    }
-
     private (int First, double Within) Locate(double at)
     {
         var place = Math.Clamp((at - Start) / Spacing, 0, Intervals);

@@ -48,6 +48,7 @@ internal static class CheckCommand
             .. ProfileChecks.All(shelf),
             .. PlanChecks.All(new PlanShelf(data.Plans, PlanShelf.ShippedFolder)),
             .. new GaugeChecks(new DeviceRoots()).All(data, shelf),
+            .. await GaugeBookCheck.OfAsync(data, time, stopping),
             await StoreCheck.OfAsync(data, stopping),
             await AddressChecks.OfAsync("Pages", shared.HttpOf(parsed), "--http", runs, time, stopping),
             await AddressChecks.OfAsync("Broker", shared.MqttOf(parsed), "--mqtt-port", runs, time, stopping),

@@ -35,9 +35,8 @@ internal sealed class TypedSheet
             return null;
         }
 
-        var negative = text[0] is '-' or '\u2212';
-        return LengthText.TryParse(negative ? text[1..] : text, out var length)
-            ? negative ? Metrology.Quantities.Length.Zero - length : length
+        return LengthText.TryParse(text, unit: null, out var length)
+            ? length
             : throw new RequestSentenceException($"{called} '{text}' is no length. {LengthText.HowToWrite}");
     }
 

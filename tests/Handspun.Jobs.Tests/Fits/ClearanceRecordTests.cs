@@ -91,6 +91,66 @@ public class ClearanceRecordTests
         Assert.Equal(0.05, ((ClearanceFigures)Pair.Due(job, Time)!.Figures).ClearanceMillimetres, 9);
     }
 
+    [Fact]
+    public void Clearance_OfABoreMeasuredAtSeveralPlaces_IsOfTheSmallest()
+    {
+        var job = Job(null, "21.39 mm");
+        var bore = job.Points.Find(p => p.Code == Pair.Bore)!;
+        bore.Records.AddRange([Rocked(1, 5, 12, 21.412), Rocked(2, 25, 12, 21.404), Rocked(3, 25, 3, 21.418)]);
+
+        var record = Pair.Due(job, Time)!;
+
+        var figures = Assert.IsType<ClearanceFigures>(record.Figures);
+        Assert.Equal(("r2", 25, 12), (figures.BoreRecord, figures.BoreDepthMillimetres, figures.BoreClockHours));
+        Assert.Equal(0.014, figures.ClearanceMillimetres, 9);
+        Assert.Contains(figures.ToShow(LengthUnit.Millimetre), figure => figure.Label == "Bore at its smallest place" && figure.Text.EndsWith("25.0 mm deep, across 12 o'clock", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Clearance_WhereTheSmallestPlaceWasMeasuredAgain_IsOfTheNewRecordThere()
+    {
+        var job = Job(null, "21.39 mm");
+        var bore = job.Points.Find(p => p.Code == Pair.Bore)!;
+        bore.Records.AddRange([Rocked(1, 5, 12, 21.404), Rocked(2, 25, 12, 21.412), Rocked(3, 5, 12, 21.410)]);
+
+        Assert.Equal("r3", ((ClearanceFigures)Pair.Due(job, Time)!.Figures).BoreRecord);
+    }
+
+    [Fact]
+    public void Clearance_WhereATypedSizeOfTheBoreCounts_IsOfThat()
+    {
+        var job = Job("21.42 mm", "21.39 mm");
+        var bore = job.Points.Find(p => p.Code == Pair.Bore)!;
+        bore.PickedRecordId = bore.Records[0].Id;
+        bore.Records.Add(Rocked(1, 5, 12, 21.412));
+
+        Assert.Equal(0.03, ((ClearanceFigures)Pair.Due(job, Time)!.Figures).ClearanceMillimetres, 9);
+    }
+
+    private static CaptureRecord Rocked(int minute, double depth, double clock, double size) => new()
+    {
+        Id = $"r{minute}",
+        At = Time.GetUtcNow().AddMinutes(minute),
+        Seconds = 6,
+        Ending = CaptureEnding.Enough,
+        Status = RecordStatus.Complete,
+        Gauge = new RecordGauge { Name = "bore", Profile = "text-line", Port = "COM3" },
+        Figures = new BoreFigures
+        {
+            Passes = 6,
+            DeviationMillimetres = size - 21.4,
+            DeviationU95Millimetres = 0.001,
+            SizeMillimetres = size,
+            SizeU95Millimetres = 0.0023,
+            OwnU95Millimetres = 0.001,
+            SharedU95Millimetres = 0.002,
+            SettingMillimetres = 21.4,
+            SettingU95Millimetres = 0.002,
+            DepthMillimetres = depth,
+            ClockHours = clock,
+        },
+    };
+
     private static Job Job(string? bore, string? body)
     {
         var (hole, pin) = (PointOf(Pair.Bore, null), PointOf(Pair.Body, null));
