@@ -105,14 +105,14 @@ public sealed class JobSearchTests : IAsyncLifetime
         var number = await OpenedWithCustomerAsync("Åse");
         await _bench.AskAsync("UPDATE Jobs SET FindText = ''");
         await _bench.AskAsync("UPDATE Bikes SET FindText = '', KindKey = ''");
-        await _bench.AskAsync("UPDATE Records SET ValueMillimetres = NULL");
+        await _bench.AskAsync("UPDATE Points SET CountingMillimetres = NULL");
         await using (var context = await _bench.Contexts.CreateDbContextAsync())
         {
             await SearchColumns.FillEarlierAsync(context, CancellationToken.None);
         }
 
         Assert.Equal(number, Assert.Single((await _bench.Store.SearchAsync(new("åse ardent"), CancellationToken.None)).Jobs).Number);
-        Assert.Equal(0.0508, await _bench.AskAsync("SELECT ValueMillimetres FROM Records"));
+        Assert.Equal(0.0508, await _bench.AskAsync("SELECT CountingMillimetres FROM Points"));
     }
 
     private async Task<int> OpenAsync(NewJob order) => (await _bench.Store.OpenAsync(order, StoreBench.PinionOnly, CancellationToken.None)).BikeId;
