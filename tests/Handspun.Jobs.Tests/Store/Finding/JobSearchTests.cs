@@ -1,3 +1,4 @@
+using Handspun.Jobs.Book;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Store.Finding;
 using Handspun.Jobs.Tests.Records;
@@ -62,6 +63,31 @@ public sealed class JobSearchTests : IAsyncLifetime
         Assert.Equal("r0", last.Jobs[0].Points.Single().Counting!.Id);
         Assert.Empty(beyond.Jobs);
         Assert.Equal((5, 3), (beyond.Count, beyond.Pages));
+    }
+
+    [Fact]
+    public async Task List_ReadsOfEachPointWhatCounts_AndOfTheBookWhatTheStepsCameTo()
+    {
+        var number = await _bench.JobAsync();
+        foreach (var (record, minutes) in new[] { ("a", 0), ("b", 5), ("c", 9) })
+        {
+            await _bench.Store.AttachAsync(number, "pinion-runout", SampleRecords.Complete(record, minutes), CancellationToken.None);
+        }
+
+        async Task<Job> ListedAsync() => Assert.Single((await _bench.Store.ListAsync(new(), CancellationToken.None)).Jobs);
+        Assert.Equal("c", Assert.Single((await ListedAsync()).Points.Single().Records).Id);
+
+        await _bench.Store.PickAsync(number, "pinion-runout", "a", CancellationToken.None);
+        foreach (var (about, deed) in new (string, Deed)[] { (Subject.Step("ready"), new Ticked(null)), (Subject.Part("lifter"), new PartFaced("front")), (Subject.Finding(3), new FindingNoted([], "worn", null, "magnet", null)), (Subject.Job, new JobClosed([], "done")) })
+        {
+            await _bench.Book.WriteAsync(number, _ => null, new Signature("A. Nobody", null), _ => [new(about, deed)], CancellationToken.None);
+        }
+
+        var listed = await ListedAsync();
+        Assert.Equal("a", Assert.Single(listed.Points.Single().Records).Id);
+        Assert.Equal(["step/ready", "finding/3"], listed.Book.Select(entry => entry.About));
+        Assert.Equal(("Ardent", true), (listed.Bike.Make, listed.ClosedAt is not null));
+        Assert.Equal(3, Assert.Single((await _bench.Store.SearchAsync(new(), CancellationToken.None)).Jobs).Points.Single().Records.Count);
     }
 
     [Fact]
