@@ -26,9 +26,19 @@ internal sealed class InventedShop(int jobs, int seed)
     /// <summary>The numbers of the jobs, oldest first.</summary>
     public List<string> Numbers { get; } = [];
 
-    /// <summary>Writes it all into a store that is empty.</summary>
+    /// <summary>Writes it all into a store, unless it is there.</summary>
     public async Task FillAsync(IDbContextFactory<JobsContext> contexts, CancellationToken cancellationToken)
     {
+        await using (var before = await contexts.CreateDbContextAsync(cancellationToken))
+        {
+            Numbers.AddRange(await before.Jobs.OrderBy(job => job.Id).Select(job => job.Number).ToListAsync(cancellationToken));
+        }
+
+        if (Numbers.Count > 0)
+        {
+            return;
+        }
+
         var bikes = Math.Max(1, jobs * 2 / 5);
         var keys = new int[bikes];
         for (var first = 0; first < jobs; first += JobsAtOnce)

@@ -74,6 +74,7 @@ public sealed class Bay
 
         lock (_lock)
         {
+            var comesFromAnother = Of(task.Gauge) is not null;
             foreach (var post in _posts.Where(post => post.Task.Gauge == task.Gauge || (post.Task.Job == task.Job && post.Task.Point == task.Point)).ToList())
             {
                 StandDown(post);
@@ -81,7 +82,7 @@ public sealed class Bay
 
             var given = new GaugePost(task, gauge, _windows.Of(task.Gauge), _clock, _settings, _outbox, _time, _logger);
             _posts.Add(given);
-            given.Begin();
+            given.Begin(comesFromAnother);
         }
     }
 

@@ -38,8 +38,11 @@ internal sealed class GaugePost(BayTask task, GaugeListener gauge, ReadingWindow
         }
     }
 
-    public void Begin()
+    /// <summary>Begins to wait.</summary>
+    /// <param name="comesFromAnother">Whether the gauge was at another point just now: what still moves there, or on the way, is no capture of this one.</param>
+    public void Begin(bool comesFromAnother)
     {
+        _resting = comesFromAnother;
         Await();
         BayLog.Assigned(logger, task.Job, task.Point, task.Gauge);
     }

@@ -1,5 +1,5 @@
+using Handspun.Jobs.Bikes;
 using Handspun.Jobs.History;
-using Handspun.Jobs.Records;
 using Handspun.Jobs.Store.Finding;
 using Microsoft.EntityFrameworkCore;
 
@@ -25,40 +25,31 @@ public sealed class HistoryStore(IDbContextFactory<JobsContext> contexts)
     public async Task<IReadOnlyDictionary<string, KindSpread>> OfKindAsync(BikeHistory history, CancellationToken cancellationToken)
     {
         await using var context = await contexts.CreateDbContextAsync(cancellationToken);
-        var (kind, codes) = (FoldedText.Kind(history.Bike), history.Points.Select(point => point.Code).ToList());
-        var found = await context.Jobs
-            .Where(job => EF.Property<string>(job.Bike, SearchColumns.KindKey) == kind && job.BikeId != history.Bike.Id)
-            .SelectMany(job => job.Points, (job, point) => new { job.BikeId, job.OpenedAt, JobId = job.Id, Point = point })
-            .Where(at => codes.Contains(at.Point.Code))
-            .SelectMany(at => at.Point.Records, (at, record) => new
-            {
-                at.Point.Code,
-                at.BikeId,
-                at.OpenedAt,
-                at.JobId,
-                record.Id,
-                record.At,
-                record.Status,
-                Picked = at.Point.PickedRecordId == record.Id,
-                Value = EF.Property<double?>(record, SearchColumns.ValueMillimetres),
-            })
-            .Where(result => result.Value != null && result.Status == RecordStatus.Complete)
-            .ToListAsync(cancellationToken);
-        var byPoint = found.GroupBy(result => result.Code).ToDictionary(
-            point => point.Key,
-            point => point.GroupBy(result => result.BikeId).Select(bike => bike
-                .OrderByDescending(result => result.OpenedAt).ThenByDescending(result => result.JobId)
-                .ThenByDescending(result => result.Picked).ThenByDescending(result => result.At).ThenByDescending(result => result.Id, StringComparer.Ordinal)
-                .First().Value!.Value));
         var spreads = new Dictionary<string, KindSpread>();
         foreach (var point in history.Points)
         {
-            if (byPoint.TryGetValue(point.Code, out var others) && KindSpread.Of(point.Results[^1].Verdict.Record!.Figures.Value!.Value, others) is { } spread)
+            if (KindSpread.Of(point.Results[^1].Verdict.Record!.Figures.Value!.Value, await OthersAsync(context, history.Bike, point.Code, cancellationToken)) is { } spread)
             {
                 spreads[point.Code] = spread;
             }
         }
 
         return spreads;
+    }
+
+    // One result a bike, looked up in the indexes alone.
+    private static async Task<IEnumerable<double>> OthersAsync(JobsContext context, Bike bike, string code, CancellationToken cancellationToken)
+    {
+        var kind = FoldedText.Kind(bike);
+        var newest = await context.Bikes.Where(other => EF.Property<string>(other, SearchColumns.KindKey) == kind && other.Id != bike.Id)
+            .Select(other => (
+                from job in context.Jobs
+                where job.BikeId == other.Id
+                from point in job.Points
+                where point.Code == code && EF.Property<double?>(point, SearchColumns.CountingMillimetres) != null
+                orderby job.OpenedAt descending, job.Id descending
+                select EF.Property<double?>(point, SearchColumns.CountingMillimetres)).FirstOrDefault())
+            .ToListAsync(cancellationToken);
+        return newest.OfType<double>();
     }
 }

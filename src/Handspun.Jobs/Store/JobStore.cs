@@ -1,4 +1,5 @@
 using Handspun.Jobs.Bikes;
+using Handspun.Jobs.Book;
 using Handspun.Jobs.Cranks;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Plans;
@@ -77,22 +78,30 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
         return await NewestFirst(Whole(context)).Take(most).ToListAsync(cancellationToken);
     }
 
-    /// <summary>One page of the jobs that a search finds, newest first, with bikes, points and records. Nothing is loaded of other jobs.</summary>
+    /// <summary>One page of the jobs that a search finds, newest first, with all that belongs to them. Nothing is loaded of other jobs.</summary>
     /// <exception cref="ArgumentException">The search has a problem.</exception>
     public async Task<FoundJobs> SearchAsync(JobSearch search, CancellationToken cancellationToken)
     {
-        if (search.Problem is { } problem)
-        {
-            throw new ArgumentException(problem, nameof(search));
-        }
-
         await using var context = await contexts.CreateDbContextAsync(cancellationToken);
-        var found = search.In(context.Jobs);
-        var count = await found.CountAsync(cancellationToken);
-        var ids = await NewestFirst(found).Skip((search.Page - 1) * search.PerPage).Take(search.PerPage)
-            .Select(job => job.Id).ToListAsync(cancellationToken);
-        var jobs = await NewestFirst(Whole(context).Where(job => ids.Contains(job.Id))).ToListAsync(cancellationToken);
-        return new(search, jobs, count);
+        var (ids, count) = await FoundAsync(context, search, cancellationToken);
+        return new(search, await NewestFirst(Whole(context).Where(job => ids.Contains(job.Id))).ToListAsync(cancellationToken), count);
+    }
+
+    /// <summary>The same with what a list shows: their bikes, how their plans stand, and of each point the record that counts.</summary>
+    /// <exception cref="ArgumentException">The search has a problem.</exception>
+    public async Task<FoundJobs> ListAsync(JobSearch search, CancellationToken cancellationToken)
+    {
+        await using var context = await contexts.CreateDbContextAsync(cancellationToken);
+        var (ids, count) = await FoundAsync(context, search, cancellationToken);
+        var counting = await context.Points.Where(point => ids.Contains(point.JobId))
+            .Select(point => point.PickedRecordId ?? context.Records.Where(record => record.JobPointId == point.Id && record.Status == RecordStatus.Complete)
+                .OrderByDescending(record => record.At).ThenByDescending(record => record.Id).Select(record => record.Id).FirstOrDefault())
+            .Where(record => record != null).ToListAsync(cancellationToken);
+        var jobs = context.Jobs.AsNoTrackingWithIdentityResolution().AsSplitQuery().Where(job => ids.Contains(job.Id))
+            .Include(job => job.Bike)
+            .Include(job => job.Entries.Where(entry => entry.About.StartsWith(Subject.Steps) || entry.About.StartsWith(Subject.Findings)))
+            .Include(job => job.Points).ThenInclude(point => point.Records.Where(record => counting.Contains(record.Id)));
+        return new(search, await NewestFirst(jobs).ToListAsync(cancellationToken), count);
     }
 
     /// <summary>A record with the job and the point that it belongs to; null where there is none of that name.</summary>
@@ -241,6 +250,18 @@ public sealed class JobStore(IDbContextFactory<JobsContext> contexts, TimeProvid
         await context.SaveChangesAsync(cancellationToken);
         await transaction.CommitAsync(cancellationToken);
         return result;
+    }
+
+    private static async Task<(IReadOnlyList<int> Ids, int Count)> FoundAsync(JobsContext context, JobSearch search, CancellationToken cancellationToken)
+    {
+        if (search.Problem is { } problem)
+        {
+            throw new ArgumentException(problem, nameof(search));
+        }
+
+        var found = search.In(context.Jobs);
+        var ids = await NewestFirst(found).Skip((search.Page - 1) * search.PerPage).Take(search.PerPage).Select(job => job.Id).ToListAsync(cancellationToken);
+        return (ids, await found.CountAsync(cancellationToken));
     }
 
     private static IQueryable<Job> NewestFirst(IQueryable<Job> jobs) => jobs.OrderByDescending(job => job.OpenedAt).ThenByDescending(job => job.Id);

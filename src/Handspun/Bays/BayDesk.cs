@@ -59,6 +59,22 @@ internal sealed class BayDesk(
         await KeepAsync(cancellationToken);
     }
 
+    /// <summary>Takes a gauge on to another point of its job. A bore gauge is still set to its ring, and starts at the same place: the point takes that over, unless something was said of it.</summary>
+    /// <param name="task">What the gauge measured.</param>
+    /// <param name="point">The point that comes next.</param>
+    /// <param name="cancellationToken">Stops waiting.</param>
+    /// <exception cref="JobNotFoundException">There is no such job or point any more.</exception>
+    /// <exception cref="BayRefusalException">The point cannot be measured now.</exception>
+    public async Task GoOnAsync(BayTask task, string point, CancellationToken cancellationToken)
+    {
+        if (task.Setup is BoreSetup setting && JobStore.PointIn(await store.GetAsync(task.Job, cancellationToken), point).Setup is null)
+        {
+            await store.SetUpAsync(task.Job, point, setting, cancellationToken);
+        }
+
+        await AssignAsync(new BayWish(task.Job, point, task.Gauge.ToString()), cautionsRead: false, cancellationToken);
+    }
+
     /// <summary>Lets a gauge's point go; every point where no gauge is named.</summary>
     public async Task StandDownAsync(GaugeName? gauge, CancellationToken cancellationToken)
     {
@@ -147,7 +163,7 @@ internal sealed class BayDesk(
             Progress = progress,
             Trace = new([.. view.TraceSeconds.Select(t => Math.Round(t, 6))], [.. view.TraceMillimetres.Select(mm => Math.Round(mm, 7))]),
             Result = newest is null ? null : ResultMessage.Of(view.Task!.Job, view.Task.Point, newest, options.Unit),
-            Next = bay.Tasks.Count > 1 ? null : NextMessage.Of(steps.Coming(view.Task)),
+            Next = view.Task is { } led && NextPoint.IsLedByHand(led, bay.Tasks) ? null : NextMessage.Of(steps.Coming(view.Task)),
             Before = steps.Before(view.Task)?.PointTitle,
             AtWork = [.. bay.Tasks.Select(PlaceMessage.Of)],
             Gauges = [.. gauges.All.Select(gauge => GaugeStateMessage.Of(gauge.State, clock, published.NotSent))],

@@ -32,9 +32,8 @@ internal sealed class BayStepper(Bay bay, BayDesk desk, BaySteps steps, TimeProv
 
     private async Task TakeAsync(ComingStep step, CancellationToken cancellationToken)
     {
-        var (view, gauge) = (bay.View(step.From.Gauge), step.From.Gauge);
-        var isStillThere = view.Task is { } task && (task.Job, task.Point) == (step.From.Job, step.From.Point);
-        if (!isStillThere || bay.Tasks.Count > 1)   // gauges side by side are led by hand
+        var view = bay.View(step.From.Gauge);
+        if (view.Task is not { } task || (task.Job, task.Point) != (step.From.Job, step.From.Point) || NextPoint.IsLedByHand(task, bay.Tasks))
         {
             return;
         }
@@ -47,7 +46,7 @@ internal sealed class BayStepper(Bay bay, BayDesk desk, BaySteps steps, TimeProv
 
         try
         {
-            await desk.AssignAsync(new BayWish(step.From.Job, step.Point, gauge.ToString()), cautionsRead: false, cancellationToken);
+            await desk.GoOnAsync(task, step.Point, cancellationToken);
             steps.Taken(step);
         }
         catch (Exception e) when (e is JobNotFoundException or BayRefusalException)

@@ -1,3 +1,4 @@
+using Handspun.Capture.Bays;
 using Handspun.Capture.Methods;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
@@ -19,7 +20,13 @@ internal static class NextPoint
             && steps is [{ IsThrough: true, Point: { } here, Gate: null or { IsOpen: true } }, .. var after]
             && after.Find(step => !step.IsThrough) is { State: StepState.Open, Point: { } next }
             && CaptureMethods.Find(next.Kind) is not null
-            && (next.Kind == PointKind.Bore) == (here.Kind == PointKind.Bore)   // a bore gauge is no indicator
+            && SameTool(next.Kind, here.Kind)
             ? next : null;
     }
+
+    /// <summary>Whether no step is taken from a point by itself: another gauge that could measure the next one works beside it, as at the other end of a shaft.</summary>
+    public static bool IsLedByHand(BayTask task, IEnumerable<BayTask> atWork) => atWork.Any(other => other.Gauge != task.Gauge && SameTool(other.Kind, task.Kind));
+
+    // A bore gauge is no indicator.
+    private static bool SameTool(PointKind one, PointKind other) => (one == PointKind.Bore) == (other == PointKind.Bore);
 }

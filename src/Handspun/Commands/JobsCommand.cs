@@ -26,7 +26,9 @@ internal static class JobsCommand
         command.SetAction((parsed, stopping) => WithStoreAsync(parsed, async (store, options) =>
         {
             var search = new JobSearch(parsed.GetValue(Find), parsed.GetValue(Page), JobSearch.MostPerPage);
-            var found = search.Problem is { } problem ? throw new StationTroubleException(problem, StationTroubleException.Usage) : await store.SearchAsync(search, stopping);
+            var found = search.Problem is { } problem ? throw new StationTroubleException(problem, StationTroubleException.Usage)
+                : parsed.GetValue(Json) ? await store.SearchAsync(search, stopping)
+                : await store.ListAsync(search, stopping);
             foreach (var job in found.Jobs)
             {
                 Print(job, parsed, options);

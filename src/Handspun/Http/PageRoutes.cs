@@ -22,7 +22,7 @@ internal static class PageRoutes
         routes.MapGet("/", async (JobStore store, CancellationToken cancellation, string? find = null, int page = 1) =>
         {
             var search = new JobSearch(find, page);
-            return search.Problem is { } problem ? throw new RequestSentenceException(problem) : Page<JobListPage>(ViewsOfJobs.List(await store.SearchAsync(search, cancellation)));
+            return search.Problem is { } problem ? throw new RequestSentenceException(problem) : Page<JobListPage>(ViewsOfJobs.List(await store.ListAsync(search, cancellation)));
         });
         routes.MapGet("/jobs/new", (PlanShelf shelf) => Page<JobFormPage>(new JobFormView(new JobFormValues { Plan = PlanShelf.Usual }, ViewsOfPlans.Choice(shelf), new Dictionary<string, string>())));
         routes.MapGet("/gauges", async (GaugeDesk desk, CancellationToken cancellation) =>

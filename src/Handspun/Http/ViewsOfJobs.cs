@@ -11,6 +11,7 @@ using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
 using Handspun.Jobs.ShopGauges;
 using Handspun.Jobs.Standing;
+using Handspun.Jobs.Store;
 using Handspun.Jobs.Store.Finding;
 using Handspun.Metrology.Decision;
 using Handspun.Pages;
@@ -22,7 +23,7 @@ namespace Handspun.Http;
 /// <summary>Jobs as the pages show them.</summary>
 internal static class ViewsOfJobs
 {
-    /// <summary>A page of the list.</summary>
+    /// <summary>A page of the list; <see cref="JobStore.ListAsync"/> reads what it shows.</summary>
     public static JobListView List(FoundJobs found) => new([.. found.Jobs.Select(job => new JobListItem(
         job.Number,
         job.Number,

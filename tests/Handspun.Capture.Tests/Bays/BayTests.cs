@@ -80,6 +80,31 @@ public sealed class BayTests
     }
 
     [Fact]
+    public async Task Gauge_TakenToAnotherPointWhileItMoves_RestsBeforeItCapturesThere()
+    {
+        await using var bench = new BayBench();
+        await bench.ConnectAsync();
+        bench.Bay.Assign(BayBench.Point);
+        var other = BayBench.Point with { Point = "drive-side-runout", PointTitle = "Drive side shaft runout" };
+        bool CapturesThere() => bench.Seen.Progress.Any(progress => progress.Task.Point == other.Point && progress.Phase == CapturePhase.Running);
+
+        var taken = false;
+        await bench.TurnAsync(Shaft, HandTurn.Create(seed: 1, turns: 5, turnsPerSecond: 0.6), standAfter: 1.5, at: t =>
+        {
+            if (!taken && t > 4)
+            {
+                taken = true;
+                bench.Bay.Assign(other);
+            }
+        });
+        Assert.False(CapturesThere(), "what moved at the point before started a capture at the next one");
+
+        await bench.TurnAsync(Shaft, HandTurn.Create(seed: 2, turns: 3.6, turnsPerSecond: 0.6), standAfter: 1);
+        await BayBench.UntilAsync(() => bench.Seen.Finished.Any(capture => capture.Task.Point == other.Point));
+        Assert.True(CapturesThere());
+    }
+
+    [Fact]
     public async Task Shaft_TurnedLessThanOnce_GivesNoRunoutAndSaysWhatIsMissing()
     {
         await using var bench = new BayBench();

@@ -63,6 +63,25 @@ public sealed class HistoryStoreTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Kind_WhereAnEarlierRecordWasPicked_OrTheNewestJobMeasuredNothing_TakesWhatCounts()
+    {
+        var number = await MeasuredAsync(StoreBench.Order with { Vin = "AB1234567" }, "own", 0.05);
+        for (var i = 1; i <= 5; i++)
+        {
+            var order = StoreBench.Order with { Vin = $"CD000000{i}" };
+            var job = await MeasuredAsync(order, $"picked{i}", 0.01 * i);
+            await _bench.Store.AttachAsync(job, "pinion-runout", Record($"again{i}", 0.7, 5), CancellationToken.None);
+            await _bench.Store.PickAsync(job, "pinion-runout", $"picked{i}", CancellationToken.None);
+            _bench.Time.Advance(TimeSpan.FromDays(1));
+            await _bench.Store.OpenAsync(order, StoreBench.PinionOnly, CancellationToken.None);
+        }
+
+        var spread = (await _bench.History.OfKindAsync(await _bench.History.OfBikeAsync(number, CancellationToken.None), CancellationToken.None))["pinion-runout"];
+
+        Assert.Equal([0.01, 0.02, 0.03, 0.04, 0.05], spread.RisingMillimetres.Select(value => Math.Round(value, 6)));
+    }
+
+    [Fact]
     public async Task Kind_WithFourOtherBikes_SaysNothing()
     {
         var number = await MeasuredAsync(StoreBench.Order, "own", 0.05);

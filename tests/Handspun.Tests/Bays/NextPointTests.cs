@@ -1,6 +1,9 @@
 using Handspun.Bays;
+using Handspun.Capture.Bays;
+using Handspun.Gauges.Readings;
 using Handspun.Jobs.Book;
 using Handspun.Jobs.Orders;
+using Handspun.Jobs.Points;
 using Handspun.Jobs.Tests.Book;
 using Handspun.Metrology.Decision;
 
@@ -43,6 +46,22 @@ public sealed class NextPointTests
 
         Assert.Null(NextPoint.After(job, "pinion-runout"));
     }
+
+    [Theory]
+    [InlineData(PointKind.Runout, PointKind.Runout, true)]      // both ends of a shaft
+    [InlineData(PointKind.Bore, PointKind.Runout, false)]       // the indicator rests where it was
+    [InlineData(PointKind.EndPlay, PointKind.Bore, false)]
+    [InlineData(PointKind.Bore, PointKind.Bore, true)]
+    public void LedByHand_IsAGaugeThatAnotherOfItsSortWorksBeside(PointKind kind, PointKind beside, bool expected)
+    {
+        var task = At("first", kind);
+
+        Assert.Equal(expected, NextPoint.IsLedByHand(task, [task, At("second", beside)]));
+        Assert.False(NextPoint.IsLedByHand(task, [task]));
+    }
+
+    private static BayTask At(string gauge, PointKind kind) =>
+        new() { Job = "2026-0001", JobTitle = "", Bike = "", Point = gauge, PointTitle = "", Kind = kind, Wanted = 3, Gauge = GaugeName.Parse(gauge) };
 
     private static Job Measured(Verdict verdict)
     {

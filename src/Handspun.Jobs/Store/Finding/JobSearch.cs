@@ -31,7 +31,7 @@ public sealed record JobSearch(string? Typed = null, int Page = 1, int PerPage =
 
 /// <summary>One page of the jobs that were found.</summary>
 /// <param name="Search">What was asked for.</param>
-/// <param name="Jobs">The jobs of the page, newest first, with bikes, points and records.</param>
+/// <param name="Jobs">The jobs of the page, newest first, with as much of them as was asked for.</param>
 /// <param name="Count">How many jobs were found in all.</param>
 public sealed record FoundJobs(JobSearch Search, IReadOnlyList<Job> Jobs, int Count)
 {

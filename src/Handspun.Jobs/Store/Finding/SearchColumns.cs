@@ -1,6 +1,6 @@
 using Handspun.Jobs.Bikes;
 using Handspun.Jobs.Orders;
-using Handspun.Jobs.Records;
+using Handspun.Jobs.Points;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.ChangeTracking;
 
@@ -18,10 +18,10 @@ internal static class SearchColumns
     /// <summary>A bike's make and model, folded.</summary>
     public const string KindKey = "KindKey";
 
-    /// <summary>What a record found, in millimetres; null where it found no length.</summary>
-    public const string ValueMillimetres = "ValueMillimetres";
+    /// <summary>What the record that counts at a point found, in millimetres; null where none counts, or it found no length.</summary>
+    public const string CountingMillimetres = "CountingMillimetres";
 
-    private const int RecordsAtOnce = 500;
+    private const int PointsAtOnce = 200;
 
     /// <summary>Adds them to the model.</summary>
     public static void Map(ModelBuilder model)
@@ -31,6 +31,7 @@ internal static class SearchColumns
             job.Property<string>(FindText).IsRequired().HasDefaultValue("");
             // All that a search looks at stands in the index: the rows themselves carry whole plans.
             job.HasIndex("OpenedAt", "Id", "BikeId", FindText);
+            job.HasIndex("BikeId", "OpenedAt");
         });
         model.Entity<Bike>(bike =>
         {
@@ -40,13 +41,19 @@ internal static class SearchColumns
             bike.HasIndex(KindKey);
             bike.HasIndex(PlateKey);
         });
-        model.Entity<CaptureRecord>().Property<double?>(ValueMillimetres);
+        model.Entity<JobPoint>(point =>
+        {
+            point.Property<double?>(CountingMillimetres);
+            // Likewise: what a bike came to at a point is read without the point and its records.
+            point.HasIndex("JobId", "Code", CountingMillimetres);
+        });
     }
 
     /// <summary>Works them out for the rows that are about to be written.</summary>
     public static void Fill(ChangeTracker rows)
     {
-        foreach (var row in rows.Entries().Where(row => row.State is EntityState.Added or EntityState.Modified).ToList())
+        // A point's row changes with its records, which are rows of their own.
+        foreach (var row in rows.Entries().Where(row => row.Entity is JobPoint || row.State is EntityState.Added or EntityState.Modified).ToList())
         {
             Fill(row);
         }
@@ -58,16 +65,16 @@ internal static class SearchColumns
         await context.Bikes.Where(bike => EF.Property<string>(bike, FindText) == "").LoadAsync(cancellationToken);
         await context.Jobs.Where(job => EF.Property<string>(job, FindText) == "").LoadAsync(cancellationToken);
         await WriteAsync(context, cancellationToken);
-        var last = "";
+        var last = 0;
         while (true)
         {
-            var records = await context.Records.Where(record => string.Compare(record.Id, last) > 0).OrderBy(record => record.Id).Take(RecordsAtOnce).ToListAsync(cancellationToken);
-            if (records.Count == 0)
+            var points = await context.Points.Include(point => point.Records).Where(point => point.Id > last).OrderBy(point => point.Id).Take(PointsAtOnce).ToListAsync(cancellationToken);
+            if (points.Count == 0)
             {
                 return;
             }
 
-            last = records[^1].Id;
+            last = points[^1].Id;
             await WriteAsync(context, cancellationToken);
         }
     }
@@ -95,8 +102,8 @@ internal static class SearchColumns
                 row.Property(KindKey).CurrentValue = FoldedText.Kind(bike);
                 row.Property(PlateKey).CurrentValue = FoldedText.Plate(bike.Plate);
                 break;
-            case CaptureRecord record:
-                row.Property(ValueMillimetres).CurrentValue = record.Figures.Value?.Millimetres;
+            case JobPoint point when row.State == EntityState.Added || row.Collection(nameof(JobPoint.Records)).IsLoaded:
+                row.Property(CountingMillimetres).CurrentValue = point.Counting?.Figures.Value?.Millimetres;
                 break;
         }
     }

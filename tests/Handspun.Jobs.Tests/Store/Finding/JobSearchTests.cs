@@ -1,3 +1,4 @@
+using Handspun.Jobs.Book;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Store.Finding;
 using Handspun.Jobs.Tests.Records;
@@ -65,6 +66,31 @@ public sealed class JobSearchTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task List_ReadsOfEachPointWhatCounts_AndOfTheBookWhatTheStepsCameTo()
+    {
+        var number = await _bench.JobAsync();
+        foreach (var (record, minutes) in new[] { ("a", 0), ("b", 5), ("c", 9) })
+        {
+            await _bench.Store.AttachAsync(number, "pinion-runout", SampleRecords.Complete(record, minutes), CancellationToken.None);
+        }
+
+        async Task<Job> ListedAsync() => Assert.Single((await _bench.Store.ListAsync(new(), CancellationToken.None)).Jobs);
+        Assert.Equal("c", Assert.Single((await ListedAsync()).Points.Single().Records).Id);
+
+        await _bench.Store.PickAsync(number, "pinion-runout", "a", CancellationToken.None);
+        foreach (var (about, deed) in new (string, Deed)[] { (Subject.Step("ready"), new Ticked(null)), (Subject.Part("lifter"), new PartFaced("front")), (Subject.Finding(3), new FindingNoted([], "worn", null, "magnet", null)), (Subject.Job, new JobClosed([], "done")) })
+        {
+            await _bench.Book.WriteAsync(number, _ => null, new Signature("A. Nobody", null), _ => [new(about, deed)], CancellationToken.None);
+        }
+
+        var listed = await ListedAsync();
+        Assert.Equal("a", Assert.Single(listed.Points.Single().Records).Id);
+        Assert.Equal(["step/ready", "finding/3"], listed.Book.Select(entry => entry.About));
+        Assert.Equal(("Ardent", true), (listed.Bike.Make, listed.ClosedAt is not null));
+        Assert.Equal(3, Assert.Single((await _bench.Store.SearchAsync(new(), CancellationToken.None)).Jobs).Points.Single().Records.Count);
+    }
+
+    [Fact]
     public async Task Search_AfterATitleOrPlateChanged_FindsWhatItIsNow()
     {
         var number = await _bench.JobAsync();
@@ -105,14 +131,14 @@ public sealed class JobSearchTests : IAsyncLifetime
         var number = await OpenedWithCustomerAsync("Åse");
         await _bench.AskAsync("UPDATE Jobs SET FindText = ''");
         await _bench.AskAsync("UPDATE Bikes SET FindText = '', KindKey = ''");
-        await _bench.AskAsync("UPDATE Records SET ValueMillimetres = NULL");
+        await _bench.AskAsync("UPDATE Points SET CountingMillimetres = NULL");
         await using (var context = await _bench.Contexts.CreateDbContextAsync())
         {
             await SearchColumns.FillEarlierAsync(context, CancellationToken.None);
         }
 
         Assert.Equal(number, Assert.Single((await _bench.Store.SearchAsync(new("åse ardent"), CancellationToken.None)).Jobs).Number);
-        Assert.Equal(0.0508, await _bench.AskAsync("SELECT ValueMillimetres FROM Records"));
+        Assert.Equal(0.0508, await _bench.AskAsync("SELECT CountingMillimetres FROM Points"));
     }
 
     private async Task<int> OpenAsync(NewJob order) => (await _bench.Store.OpenAsync(order, StoreBench.PinionOnly, CancellationToken.None)).BikeId;
