@@ -1,6 +1,7 @@
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Records;
 using Handspun.Metrology.Quantities;
+using Handspun.Metrology.Runout;
 
 namespace Handspun.Jobs.Comparing;
 
@@ -26,6 +27,13 @@ public sealed record RecordDifference(Length Value, Length U95)
         first.ValueTitle != second.ValueTitle ? $"These are two different things ({first.ValueTitle.ToLowerInvariant()}, {second.ValueTitle.ToLowerInvariant()}): look at both, but do not subtract them."
         : first is not { Value: not null, ValueU95: not null } || second is not { Value: not null, ValueU95: not null } ? "One of them has no single length as its result, so no difference can be worked out: look at the pictures and the figures."
         : first.NotJudged ?? second.NotJudged;
+
+    /// <summary>Why the angles of two runouts cannot be held against each other, and what to do; null where they can, or there are none.</summary>
+    public static string? AnglesReason(ResultFigures first, ResultFigures second) =>
+        (first, second) is not (RunoutFigures { AngleReference: { } zero, HighSpotDegrees: not null }, RunoutFigures { AngleReference: { } other, HighSpotDegrees: not null }) ? null
+        : zero == RunoutCodes.Of(AngleReference.FirstReading) || other == RunoutCodes.Of(AngleReference.FirstReading) ? "Their angles count from a first reading that is elsewhere each time: do not hold the high spots against each other. With an index or a mark they could be."
+        : zero != other ? "Their angles count from different zeros: do not hold the high spots against each other."
+        : null;
 
     /// <summary>What it says, in a plain sentence or two.</summary>
     /// <param name="unit">The unit of lengths.</param>

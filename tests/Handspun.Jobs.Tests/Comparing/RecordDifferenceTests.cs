@@ -70,6 +70,19 @@ public sealed class RecordDifferenceTests
         Assert.Contains("type the size of the ring", RecordDifference.Reason(bore, bore), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("index", "index", null)]
+    [InlineData("index", "mark", "different zeros")]
+    [InlineData("first-reading", "first-reading", "elsewhere each time")]
+    [InlineData("mark", "first-reading", "elsewhere each time")]
+    public void HighSpots_AreHeldAgainstEachOther_OnlyFromOneZero(string zero, string other, string? reason)
+    {
+        var (first, second) = (Runout(0.05, 0.003) with { AngleReference = zero, HighSpotDegrees = 10 }, Runout(0.05, 0.003) with { AngleReference = other, HighSpotDegrees = 90 });
+
+        Assert.Contains(reason ?? "", RecordDifference.AnglesReason(first, second) ?? "", StringComparison.Ordinal);
+        Assert.Equal(reason is null, RecordDifference.AnglesReason(first, second) is null);
+    }
+
     [Fact]
     public void Difference_TheOtherWayRound_IsTheSameWithTheOtherSign() =>
         Gen.Select(Gen.Double[0.001, 1], Gen.Double[0.001, 1], Gen.Double[1e-4, 0.1], Gen.Double[1e-4, 0.1]).Sample((a, b, ua, ub) =>

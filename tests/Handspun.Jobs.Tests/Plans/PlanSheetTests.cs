@@ -133,7 +133,7 @@ public sealed class PlanSheetTests
     }
 
     [Theory]
-    [InlineData("Öldruck prüfen, 2. Mal", "oldruck-prufen-2-mal")]
+    [InlineData("Oil pressure, 2nd look", "oil-pressure-2nd-look")]
     [InlineData("2 looks", "looks")]
     [InlineData("שלום", "step")]
     [InlineData("A", "a-3")]

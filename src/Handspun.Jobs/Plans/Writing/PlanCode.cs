@@ -15,13 +15,13 @@ public static class PlanCode
     public static string Of(string title, string otherwise, IReadOnlyCollection<string> taken)
     {
         var plain = new StringBuilder();
-        foreach (var letter in title.Normalize(NormalizationForm.FormD).ToLowerInvariant())
+        foreach (var letter in title.ToLowerInvariant())
         {
             if (letter is >= 'a' and <= 'z' or >= '0' and <= '9')
             {
                 plain.Append(letter);
             }
-            else if (CharUnicodeInfo.GetUnicodeCategory(letter) != UnicodeCategory.NonSpacingMark && plain.Length > 0 && plain[^1] != '-')
+            else if (plain.Length > 0 && plain[^1] != '-')
             {
                 plain.Append('-');
             }

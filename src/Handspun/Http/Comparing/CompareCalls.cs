@@ -49,6 +49,7 @@ internal static class CompareCalls
                 View("A", first, options, second, same),
                 View("B", second, options, first, same),
                 difference?.InWords(options.Unit, "A", "B") ?? RecordDifference.Reason(first.Record.Figures, second.Record.Figures)!,
+                RecordDifference.AnglesReason(first.Record.Figures, second.Record.Figures),
                 difference?.IsTold,
                 same,
                 Address(second, first),

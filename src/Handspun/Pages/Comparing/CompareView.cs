@@ -4,11 +4,12 @@ namespace Handspun.Pages.Comparing;
 /// <param name="A">The first.</param>
 /// <param name="B">The second.</param>
 /// <param name="Difference">What they tell of a difference, in a plain sentence or two, or why nothing can be said.</param>
+/// <param name="Angles">Why angles cannot be held against each other; null where they can, or there are none.</param>
 /// <param name="IsTold">Whether they differ by more than both can be wrong by; null where nothing can be said.</param>
 /// <param name="SameScale">Whether the pictures are on the same scale.</param>
 /// <param name="Swapped">The address with both in each other's place.</param>
 /// <param name="Others">Where another record is chosen beside the first.</param>
-public sealed record CompareView(ComparedView A, ComparedView B, string Difference, bool? IsTold, bool SameScale, string Swapped, string Others);
+public sealed record CompareView(ComparedView A, ComparedView B, string Difference, string? Angles, bool? IsTold, bool SameScale, string Swapped, string Others);
 
 /// <summary>One of two records side by side.</summary>
 public sealed record ComparedView
