@@ -27,9 +27,30 @@ public sealed class EveryPageTests(Browser browser) : IClassFixture<Browser>
         await PostAsync(workshop, "gauges/micrometer-25/checks", new { by = "A. Nobody", against = "invented block", size = "5 mm", size_u95 = "0.2 µm", readings = "5.001 5.001 5.000 mm" });
         await PostAsync(workshop, "gauges/micrometer-25/studies", new { lines = "A; 1; 20.000 20.001 mm\nA; 2; 20.010 20.011 mm\nB; 1; 20.001 20.000 mm\nB; 2; 20.010 20.010 mm" });
 
+        await PutAsync(workshop, "plans/ours", "title = \"Ours\"\n[[step]]\ncode = \"look\"\nkind = \"finding\"\ntitle = \"Look\"\n[[step]]\ncode = \"pinion-runout\"\nkind = \"point\"\n[[part]]\ncode = \"wheel\"\ntitle = \"Wheel\"\n");
+        await File.WriteAllTextAsync(Path.Combine(workshop.Data, "plans", "broken.toml"), "title = \"Broken\"\n[[step]]\nkind = \"chek\"\n");
+        await PutAsync(workshop, "settings", new { mechanics = new[] { "A. Nobody", "דנה לוי" } });
+        var again = await OpenPlannedAsync(workshop);   // the bike came again
+        await TypeAsync(workshop, again, "0.0012 in", "-0.0012 in");
+        var (before, after) = ((await workshop.RecordsAsync(job))[0].GetProperty("record").GetString(), (await workshop.RecordsAsync(again))[0].GetProperty("record").GetString());
+
         foreach (var path in new[]
         {
             "",
+            "settings",
+            "limits",
+            "plans",
+            "plans/cam-job",
+            "plans/cam-job/text",
+            "plans/ours",
+            "plans/ours/steps/look",
+            "plans/ours/steps/pinion-runout",
+            "plans/ours/text",
+            "plans/broken/text",
+            "reckonings",
+            $"compare?a={before}",
+            $"compare?a={before}&b={after}",
+            $"jobs/{job}/history",
             "jobs/new",
             $"jobs/{job}",
             $"jobs/{job}/steps/machine-ready",
@@ -110,7 +131,7 @@ public sealed class EveryPageTests(Browser browser) : IClassFixture<Browser>
 
     private static async Task<string> OpenPlannedAsync(Workshop workshop)
     {
-        var answer = await workshop.Http.PostAsJsonAsync("api/v1/jobs", new { make = "Aldermoor", model = "Corvid 1200", year = 2004, odometer = 18250, title = "Cams", customer = "Somebody invented", plan = "cam-job" });
+        var answer = await workshop.Http.PostAsJsonAsync("api/v1/jobs", new { make = "Aldermoor", model = "Corvid 1200", year = 2004, odometer = 18250, title = "Cams", customer = "Somebody invented", plate = "AB 12", plan = "cam-job" });
         Assert.Equal(HttpStatusCode.Created, answer.StatusCode);
         return (await answer.Content.ReadFromJsonAsync<JsonElement>()).GetProperty("job").GetString()!;
     }
@@ -118,6 +139,12 @@ public sealed class EveryPageTests(Browser browser) : IClassFixture<Browser>
     // A needle read by eye.
     private static Task TypeAsync(Workshop workshop, string job, string highest, string lowest) =>
         PostAsync(workshop, $"jobs/{job}/points/pinion-runout/entries", new { highest, lowest, tool = "dial indicator", division = "0.0005 in", by = "A. Nobody" });
+
+    private static async Task PutAsync(Workshop workshop, string call, object body)
+    {
+        var answer = await workshop.Http.PutAsync($"api/v1/{call}", body is string text ? new StringContent(text) : JsonContent.Create(body));
+        Assert.True(answer.IsSuccessStatusCode, $"{call}: {await answer.Content.ReadAsStringAsync()}");
+    }
 
     private static async Task PostAsync(Workshop workshop, string call, object body)
     {

@@ -17,5 +17,5 @@ public static class BorePlaces
     /// <summary>A depth, which a rule tells to a tenth of a millimetre at best.</summary>
     public static string Depth(double millimetres, LengthUnit unit) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{(unit == LengthUnit.Inch ? LengthText.InUnit(millimetres, unit).ToString("0.00", CultureInfo.InvariantCulture) : millimetres.ToString("0.0", CultureInfo.InvariantCulture))} {LengthText.Symbol(unit)}");
+        $"{(unit.IsInch ? LengthText.InUnit(millimetres, unit).ToString("0.00", CultureInfo.InvariantCulture) : millimetres.ToString("0.0", CultureInfo.InvariantCulture))} {LengthText.Symbol(unit)}");
 }

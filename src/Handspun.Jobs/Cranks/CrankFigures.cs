@@ -31,7 +31,7 @@ public static class CrankFigures
 
     private static string Lean(Slope slope, Slope u95, Angle? toward, LengthUnit unit)
     {
-        var (along, words) = unit == LengthUnit.Inch ? (FourInches, "over 4 in") : (HundredMillimetres, "over 100 mm");
+        var (along, words) = unit.IsInch ? (FourInches, "over 4 in") : (HundredMillimetres, "over 100 mm");
         return $"{LengthText.WithUncertainty(slope.Over(along), u95.Over(along), unit)} {words}{Toward(toward)}";
     }
 

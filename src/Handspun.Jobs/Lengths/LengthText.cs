@@ -71,19 +71,27 @@ public static partial class LengthText
     /// <param name="withPlus">Whether a plus stands before what is above zero.</param>
     public static string Fine(Length length, LengthUnit unit, bool withPlus = false)
     {
-        var number = Rounded(length, unit, more: 1);
-        return $"{(withPlus && number > 0 ? "+" : "")}{Written(number, unit, more: 1)} {Symbol(unit)}";
+        var number = Rounded(length, unit.Fine, more: 1);
+        return $"{(withPlus && number > 0 ? "+" : "")}{Written(number, unit.Fine, more: 1)} {Symbol(unit)}";
     }
 
     /// <summary>Writes an uncertainty as finely, rounded up.</summary>
-    public static string FineUncertainty(Length length, LengthUnit unit) => $"{Written(RoundedUp(length, unit, more: 1), unit, more: 1)} {Symbol(unit)}";
+    public static string FineUncertainty(Length length, LengthUnit unit) => $"{Written(RoundedUp(length, unit.Fine, more: 1), unit.Fine, more: 1)} {Symbol(unit)}";
 
-    /// <summary>Writes a length: four decimals of an inch, or three of a millimetre, with the unit.</summary>
+    /// <summary>Writes a limit: with the places of the unit, or more where it would be another limit without them.</summary>
+    public static string Bound(Length length, LengthUnit unit)
+    {
+        var fine = Number(length, unit.Fine);
+        var spare = unit.Fine.Places - unit.Places;
+        return $"{(spare > 0 && fine.EndsWith(new string('0', spare), StringComparison.Ordinal) ? fine[..^spare] : fine)} {Symbol(unit)}";
+    }
+
+    /// <summary>Writes a length with the places of the unit and its symbol: four or three decimals of an inch, three or two of a millimetre.</summary>
     public static string Of(Length length, LengthUnit unit) => $"{Number(length, unit)} {Symbol(unit)}";
 
     /// <summary>Writes a length so that what was typed comes back as it was: to a millionth of an inch, or a hundred-thousandth of a millimetre.</summary>
     public static string AsTyped(Length length, LengthUnit unit) =>
-        $"{InUnit(length.Millimetres, unit).ToString(unit == LengthUnit.Inch ? "0.00####" : "0.0####", CultureInfo.InvariantCulture)} {Symbol(unit)}";
+        $"{InUnit(length.Millimetres, unit).ToString(unit.IsInch ? "0.00####" : "0.0####", CultureInfo.InvariantCulture)} {Symbol(unit)}";
 
     /// <summary>The same of a length in millimetres that may not be there; empty then.</summary>
     public static string AsTyped(double? millimetres, LengthUnit unit) => millimetres is { } length ? AsTyped(Length.FromMillimetres(length), unit) : "";
@@ -92,7 +100,7 @@ public static partial class LengthText
     public static string Number(Length length, LengthUnit unit) => Written(Rounded(length, unit), unit);
 
     /// <summary>How many of the unit go into so many millimetres; for axes, where only ratios matter.</summary>
-    public static double InUnit(double millimetres, LengthUnit unit) => unit == LengthUnit.Inch ? millimetres / Length.MillimetresPerInch : millimetres;
+    public static double InUnit(double millimetres, LengthUnit unit) => unit.IsInch ? millimetres / Length.MillimetresPerInch : millimetres;
 
     /// <summary>Writes an uncertainty with its unit.</summary>
     public static string Uncertainty(Length length, LengthUnit unit) => $"{UncertaintyNumber(length, unit)} {Symbol(unit)}";
@@ -105,22 +113,19 @@ public static partial class LengthText
         $"{Of(value, unit)} ± {Uncertainty(uncertainty, unit)}";
 
     /// <summary>The unit's symbol.</summary>
-    public static string Symbol(LengthUnit unit) => unit == LengthUnit.Inch ? "in" : "mm";
+    public static string Symbol(LengthUnit unit) => unit.IsInch ? "in" : "mm";
 
-    private static double Rounded(Length length, LengthUnit unit, int more = 0) => Math.Round(InUnit(length.Millimetres, unit), Decimals(unit) + more) + 0.0;   // no minus zero
+    private static double Rounded(Length length, LengthUnit unit, int more = 0) => Math.Round(InUnit(length.Millimetres, unit), unit.Places + more) + 0.0;   // no minus zero
 
     private static double RoundedUp(Length length, LengthUnit unit, int more = 0)
     {
-        var step = Math.Pow(10, -Decimals(unit) - more);
+        var step = Math.Pow(10, -unit.Places - more);
         return Math.Max(0, Math.Ceiling(InUnit(length.Millimetres, unit) / step - 1e-6)) * step + 0.0;
     }
 
     private static string Written(double number, LengthUnit unit, int more = 0) =>
-        number.ToString(Format(unit) + new string('0', more), CultureInfo.InvariantCulture).Replace('-', '\u2212');
+        number.ToString("0." + new string('0', unit.Places + more), CultureInfo.InvariantCulture).Replace('-', '\u2212');
 
-    private static int Decimals(LengthUnit unit) => unit == LengthUnit.Inch ? 4 : 3;
-
-    private static string Format(LengthUnit unit) => unit == LengthUnit.Inch ? "0.0000" : "0.000";
 
     [GeneratedRegex("""^\s*(?<sign>[+\-\u2212])?\s*(?<number>\d{0,6}[.,]?\d{1,9})\s*(?<unit>mm|in|inch|")?\s*$""", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Shape();

@@ -23,5 +23,5 @@ public static class LimitSentence
     /// <summary>The conditions it is for, then its source and who stands by it, such as <c>service limit, chain drive; manual, page 7; confirmed by A. Nobody</c>.</summary>
     public static string All(Limit limit) => LimitCondition.InWords(limit) is { } condition ? $"{condition}; {Source(limit)}" : Source(limit);
 
-    private static string Write(double millimetres, LengthUnit unit) => LengthText.Of(Length.FromMillimetres(millimetres), unit);
+    private static string Write(double millimetres, LengthUnit unit) => LengthText.Bound(Length.FromMillimetres(millimetres), unit);
 }

@@ -21,7 +21,10 @@ public sealed class PlanShelf(params IReadOnlyList<string> folders)
     /// <exception cref="PlanException">There is none, or it does not hold.</exception>
     public Plan Find(string code) => Files.TryGetValue(code, out var file)
         ? PlanReader.Read(code, File.ReadAllText(file))
-        : throw new PlanException([$"There is no plan '{code}': use one of {string.Join(", ", Codes)}, or put {code}{Ending} into the data folder's plans."]);
+        : throw new PlanException([new(code, null, "", "it is not there.") { Whole = $"There is no plan '{code}': use one of {string.Join(", ", Codes)}, or put {code}{Ending} into the data folder's plans." }]);
+
+    /// <summary>The file of a plan; null where there is none.</summary>
+    public string? FileOf(string code) => Files.GetValueOrDefault(code);
 
     /// <summary>Every plan that holds, in the order of their codes, and what is wrong with those that do not.</summary>
     public (IReadOnlyList<Plan> Plans, IReadOnlyList<string> Problems) All()

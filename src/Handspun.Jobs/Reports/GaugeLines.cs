@@ -31,7 +31,7 @@ internal static class GaugeLines
         }
 
         // Six decimals of an inch would be needed for a micrometre; two units say it without.
-        string In(double millimetres) => unit == LengthUnit.Inch
+        string In(double millimetres) => unit.IsInch
             ? $"{LengthText.Uncertainty(Length.FromMillimetres(millimetres), LengthUnit.Inch)} ({LengthText.Of(Length.FromMillimetres(millimetres), LengthUnit.Millimetre)})"
             : LengthText.Of(Length.FromMillimetres(millimetres), unit);
     }

@@ -15,6 +15,7 @@ public static class StoreRegistration
             .UseSqlite(new SqliteConnectionStringBuilder { DataSource = file, Pooling = true }.ConnectionString))
         .AddSingleton<JobStore>()
         .AddSingleton<HistoryStore>()
+        .AddSingleton<LimitStore>()
         .AddSingleton<JobBook>()
         .AddSingleton<GaugeBook>();
 }

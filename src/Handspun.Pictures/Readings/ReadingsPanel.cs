@@ -92,7 +92,7 @@ internal sealed class ReadingsPanel : IDisposable
         var (low, high) = focus is { } told
             ? (LengthText.InUnit(told.Low, unit), LengthText.InUnit(told.High, unit))
             : (points.Select(at => at.Point.Y).DefaultIfEmpty(0).Min(), points.Select(at => at.Point.Y).DefaultIfEmpty(0).Max());
-        var least = unit == LengthUnit.Inch ? 0.0004 : 0.01;
+        var least = unit.IsInch ? 0.0004 : 0.01;
         var (middle, half) = ((low + high) / 2, Math.Max(high - low, least) / 2);
         return (middle - half * 1.25, middle + half * 1.25);
     }

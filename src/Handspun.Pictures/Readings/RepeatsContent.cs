@@ -42,7 +42,7 @@ internal sealed record RepeatsContent(
     {
         var (low, high) = Found();
         (low, high) = (Math.Min(low, Lower ?? low), Math.Max(high, Upper ?? high));
-        var margin = Room * Math.Max(high - low, Unit == LengthUnit.Inch ? 0.0002 : 0.005);
+        var margin = Room * Math.Max(high - low, Unit.IsInch ? 0.0002 : 0.005);
         return FromZero ? (0, high + margin) : (low - margin, high + margin);
     }
 
@@ -60,7 +60,7 @@ internal sealed record RepeatsContent(
         }
 
         var (low, high) = Found();
-        var (at, span) = (Shown(length.Millimetres), Math.Max(high - low, Unit == LengthUnit.Inch ? 0.0002 : 0.005));
+        var (at, span) = (Shown(length.Millimetres), Math.Max(high - low, Unit.IsInch ? 0.0002 : 0.005));
         return FromZero
             ? at <= 6 * high ? at : null
             : at > low - FarOff * span && at < high + FarOff * span ? at : null;

@@ -10,14 +10,20 @@ namespace Handspun.Pictures.Runout;
 /// <param name="Limit">The limit, where there is one.</param>
 internal sealed record HeightScale(double Low, double High, double Runout, double Uncertainty, LimitBand? Limit)
 {
-    /// <summary>The highest of what is marked: the high spot, or a limit that the scale takes in.</summary>
-    public double HighestMarked => Math.Max(Runout, Limit is { OffScale: false } limit ? Math.Max(limit.Lower ?? 0, limit.Upper ?? 0) : 0);
+    private double _markedBeside;
+
+    /// <summary>The highest of what is marked: the high spot, or a limit that the scale takes in; also in the picture beside it.</summary>
+    public double HighestMarked => Math.Max(_markedBeside, Math.Max(Runout, Limit is { OffScale: false } limit ? Math.Max(limit.Lower ?? 0, limit.Upper ?? 0) : 0));
+
+    /// <summary>The same marks on a scale that also takes in those of another picture.</summary>
+    public HeightScale Beside(HeightScale other) =>
+        this with { Low = Math.Min(Low, other.Low), High = Math.Max(High, other.High), _markedBeside = other.HighestMarked };
 
     public static HeightScale Of(RunoutPictureContent content, TurnedProfile profile)
     {
         var runout = LengthText.InUnit(content.Result.Tir!.Value.Millimetres, content.Unit);
         var uncertainty = LengthText.InUnit(content.Result.TirU95?.Millimetres ?? 0, content.Unit);
-        var least = content.Unit == LengthUnit.Inch ? 0.0002 : 0.005;
+        var least = content.Unit.IsInch ? 0.0002 : 0.005;
         var movement = Math.Max(runout + uncertainty, least);
         var limit = LimitBand.Of(content.Limit, movement, content.Unit);
 

@@ -18,6 +18,23 @@ public static class RunoutPicture
     public static Picture Draw(RunoutPictureContent content)
     {
         ArgumentNullException.ThrowIfNull(content);
+        return Draw(content, null);
+    }
+
+    /// <summary>Lays the pictures of two records out on the same scales, so that they can be looked at side by side.</summary>
+    /// <exception cref="ArgumentException">One has no runout, the units differ, or the parts of a content do not belong together.</exception>
+    /// <exception cref="MissingFontException">The fonts that the program brings along are not there.</exception>
+    public static (Picture First, Picture Second) DrawTogether(RunoutPictureContent first, RunoutPictureContent second)
+    {
+        ArgumentNullException.ThrowIfNull(first);
+        ArgumentNullException.ThrowIfNull(second);
+        return first.Unit == second.Unit && first.Result.Status == RunoutStatus.Measured && second.Result.Status == RunoutStatus.Measured
+            ? (Draw(first, second), Draw(second, first))
+            : throw new ArgumentException("Pictures on the same scales have a runout each, in the same unit.");
+    }
+
+    private static Picture Draw(RunoutPictureContent content, RunoutPictureContent? beside)
+    {
         content.Check();
         Typefaces.Check();
         var notes = RecordPage.Lines(Wording.Notes(content));
@@ -32,6 +49,13 @@ public static class RunoutPicture
 
         var profile = TurnedProfile.Of(content);
         var scale = HeightScale.Of(content, profile);
+        var span = 0.0;
+        if (beside is not null)
+        {
+            scale = scale.Beside(HeightScale.Of(beside, TurnedProfile.Of(beside)));
+            span = TracePanel.SpanOf(Trace.Of(beside), beside.Unit);
+        }
+
         return new(new(RecordPage.Width, (int)(708 + notesHeight)), title, summary, (canvas, page) =>
         {
             // Room beyond the natural height goes to the plots, somewhat more of it to the lower ones.
@@ -42,7 +66,7 @@ public static class RunoutPicture
             var turnsBottom = page.Height - notesHeight - 64;
             var ringWidth = Math.Min(turnsBottom - turnsTop + 22, (page.Width - 2 * Margin) * 0.36f);
             RecordHeading.Draw(canvas, Wording.Heading(content), Margin, right, Margin);
-            TracePanel.Draw(canvas, page, new(Margin + 68, TraceTop, right, traceBottom), trace, content.Unit);
+            TracePanel.Draw(canvas, page, new(Margin + 68, TraceTop, right, traceBottom), trace, content.Unit, span);
             TurnsPanel.Draw(
                 canvas, page, new(Margin + 68, turnsTop, right - ringWidth - 12 - Dimension.Room, turnsBottom), content, profile, scale);
             RingPanel.Draw(canvas, page, new(right - ringWidth, turnsTop, right, turnsBottom + 38), content, profile, scale);

@@ -14,6 +14,8 @@ internal static class TracePanel
     private const int MostSingleMarkers = 600;
     private const int MostStandingMarkers = 300;
     private const int MostColumns = 500;
+    private const double RoomBelow = 1.12;
+    private const double RoomAbove = 1.38;   // for the turns' names
 
     /// <summary>Draws the panel.</summary>
     /// <param name="canvas">Where to draw.</param>
@@ -21,10 +23,11 @@ internal static class TracePanel
     /// <param name="area">Where the data go.</param>
     /// <param name="trace">What to draw.</param>
     /// <param name="unit">The unit of its lengths.</param>
-    public static void Draw(SKCanvas canvas, SKSize page, SKRect area, Trace trace, LengthUnit unit)
+    /// <param name="least">How far from bottom to top the scale reaches at least.</param>
+    public static void Draw(SKCanvas canvas, SKSize page, SKRect area, Trace trace, LengthUnit unit, double least = 0)
     {
         var (from, to) = TimeRange(trace);
-        var (low, high) = HeightRange(trace, unit);
+        var (low, high) = HeightRange(trace, unit, least);
         using var panel = new Panel(
             page,
             area,
@@ -153,18 +156,25 @@ internal static class TracePanel
         return (from - rim, to + rim);
     }
 
+    /// <summary>How far from bottom to top the scale of a trace reaches by itself.</summary>
+    public static double SpanOf(Trace trace, LengthUnit unit)
+    {
+        var (low, high) = HeightRange(trace, unit, 0);
+        return high - low;
+    }
+
     // A knock may be a hundred times the runout; it may stretch the scale to twice the shaft's own movement and no further.
-    private static (double Low, double High) HeightRange(Trace trace, LengthUnit unit)
+    private static (double Low, double High) HeightRange(Trace trace, LengthUnit unit, double leastSpan)
     {
         var sure = trace.Kept.Concat(trace.Fitted.SelectMany(stretch => stretch)).Select(at => at.Y).DefaultIfEmpty(trace.LeftOut.Select(left => left.At.Y).FirstOrDefault()).ToArray();
         var (low, high) = (sure.Min(), sure.Max());
-        var least = unit == LengthUnit.Inch ? 0.0004 : 0.01;
+        var least = unit.IsInch ? 0.0004 : 0.01;
         var movement = Math.Max(high - low, least);
         var near = trace.LeftOut.Select(left => left.At.Y).Where(y => y > low - movement / 2 && y < high + movement / 2).ToArray();
         low = Math.Min(low, near.DefaultIfEmpty(low).Min());
         high = Math.Max(high, near.DefaultIfEmpty(high).Max());
         var middle = (low + high) / 2;
-        var half = Math.Max(high - low, least) / 2;
-        return (middle - half * 1.12, middle + half * 1.38);   // room above for the turns' names
+        var half = Math.Max(Math.Max(high - low, least) / 2, leastSpan / (RoomBelow + RoomAbove));
+        return (middle - half * RoomBelow, middle + half * RoomAbove);
     }
 }

@@ -11,7 +11,7 @@ internal sealed record AxisTicks(double Step, IReadOnlyList<(double Value, strin
     private int _decimals;
 
     /// <summary>Round values of a length in a unit: thousandths of an inch can always be told apart.</summary>
-    public static AxisTicks ForLength(double low, double high, int wanted, LengthUnit unit) => unit == LengthUnit.Inch
+    public static AxisTicks ForLength(double low, double high, int wanted, LengthUnit unit) => unit.IsInch
         ? Round(low, high, wanted, smallestStep: 0.0001, leastDecimals: 3)
         : Round(low, high, wanted, smallestStep: 0.001, leastDecimals: 2);
 

@@ -117,7 +117,7 @@ internal static class JobFileCommands
     {
         var data = DataFolder.LookInto(parsed.GetRequiredValue(Data));
         var nowhere = new IPEndPoint(IPAddress.Loopback, 0);
-        return new() { Data = data, Http = nowhere, Mqtt = nowhere, Gauges = [], Unit = ShopFile.Read(data.Shop).Unit };
+        return new() { Data = data, Http = nowhere, Mqtt = nowhere, Gauges = [], Shop = new(ShopFile.Read(data.Shop)) };
     }
 
     private static Task<int> WithJobAsync(ParseResult parsed, Argument<string> job, Action<Job, StationOptions> work, CancellationToken stopping)

@@ -59,13 +59,7 @@ internal sealed class StationCommandOptions
         Http = HttpOf(parsed),
         Mqtt = MqttOf(parsed),
         Gauges = GaugeOption.Resolve(gauges, new ProfileShelf(data.Profiles, ProfileShelf.ShippedFolder)),
-        Unit = parsed.GetValue(_unit) switch
-        {
-            "mm" => LengthUnit.Millimetre,
-            "in" => LengthUnit.Inch,
-            _ => shop.Unit,
-        },
-        StepAfter = shop.StepAfter,
+        Shop = new(shop, LengthUnits.Find(parsed.GetValue(_unit))),
     };
 
     private static IPEndPoint MqttAddress(int port) => port is >= 0 and <= IPEndPoint.MaxPort

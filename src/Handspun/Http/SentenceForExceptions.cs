@@ -6,6 +6,8 @@ using Handspun.Jobs.Plans;
 using Handspun.Jobs.Store;
 using Handspun.Photos;
 using Handspun.Pictures.Photos;
+using Handspun.SharedFiles;
+using Handspun.Station;
 using Microsoft.AspNetCore.Diagnostics;
 
 namespace Handspun.Http;
@@ -23,6 +25,8 @@ internal sealed class SentenceForExceptions(IProblemDetailsService problems) : I
             JobNotFoundException or GaugeNotFoundException or PlanNotFoundException => (StatusCodes.Status404NotFound, "Not there", exception.Message),
             BayRefusalException or GaugeRefusalException => (StatusCodes.Status409Conflict, "Not now", exception.Message),
             WrittenMeanwhileException { Exact: true } => (StatusCodes.Status412PreconditionFailed, "Changed meanwhile", exception.Message),
+            ChangedMeanwhileException => (StatusCodes.Status412PreconditionFailed, "Changed meanwhile", exception.Message),
+            StationTroubleException => (StatusCodes.Status409Conflict, "Not now", exception.Message),
             HeldBackException or WrittenMeanwhileException => (StatusCodes.Status409Conflict, "Not now", exception.Message),
             BookRefusalException or PlanException => (StatusCodes.Status400BadRequest, "Not understood", exception.Message),
             RequestSentenceException => (StatusCodes.Status400BadRequest, "Not understood", exception.Message),

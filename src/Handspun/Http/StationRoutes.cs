@@ -1,4 +1,9 @@
+using Handspun.Http.Comparing;
+using Handspun.Http.Limits;
+using Handspun.Http.PlanEditor;
 using Handspun.Http.Plans;
+using Handspun.Http.Shop;
+
 namespace Handspun.Http;
 
 /// <summary>All that the station answers over HTTP.</summary>
@@ -15,6 +20,10 @@ internal static class StationRoutes
         routes.MapReckoningPage();
         routes.MapReportPage();
         routes.MapHistoryPage();
+        routes.MapComparePage();
+        routes.MapSettingsPage();
+        routes.MapLimitListPage();
+        routes.MapPlanPages();
         routes.MapSchemas();
         routes.MapDocuments();
         var calls = routes.MapGroup("/api/v1");
@@ -30,6 +39,10 @@ internal static class StationRoutes
         calls.MapReckonings();
         calls.MapReports();
         calls.MapHistory();
+        calls.MapComparing();
+        calls.MapSettings();
+        calls.MapLimitLists();
+        calls.MapPlanTexts();
         calls.MapArchives();
         calls.MapRecords();
         calls.MapGauges();

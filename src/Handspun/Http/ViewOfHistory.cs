@@ -1,4 +1,5 @@
 using System.Globalization;
+using Handspun.Http.Comparing;
 using Handspun.Jobs.History;
 using Handspun.Jobs.Lengths;
 using Handspun.Pages;
@@ -23,6 +24,7 @@ internal static class ViewOfHistory
                 LengthText.WithUncertainty(result.Verdict.Record.Figures.Value!.Value, result.Verdict.Record.Figures.ValueU95!.Value, unit),
                 ViewsOfJobs.VerdictOf(result.Verdict.Verdict),
                 result.Verdict.OnUnconfirmedLimit))],
+            point.Results is [.., { } before, { } newest] ? CompareCalls.Address(before.Verdict.Record!.Id, newest.Verdict.Record!.Id) : "",
             kind.TryGetValue(point.Code, out var spread) ? SpreadSentence.Of(spread, unit) : null))]);
 
     private static string Day(DateTimeOffset at) => at.ToLocalTime().ToString("d MMM yyyy", CultureInfo.InvariantCulture);

@@ -61,7 +61,7 @@ internal static class ViewsOfGauges
 
     private static IEnumerable<TypedField> CheckFields(KnownGauge gauge, LengthUnit unit)
     {
-        var inches = unit == LengthUnit.Inch;
+        var inches = unit.IsInch;
         yield return new("by", "Who", "", Required: true);
         yield return new("against", "Block or ring", "", "which, and its certificate's number", Required: true);
         yield return new("size", "Its size", "", inches ? "such as 0.2 in" : "such as 5 mm", Required: true);

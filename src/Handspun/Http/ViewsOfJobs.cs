@@ -101,7 +101,8 @@ internal static class ViewsOfJobs
         [.. sheet.Fields(point.Setup, unit).Select(field => new SetupFieldView(
             field.Name, field.Label, field.Value, field.Hint, field.Choices?.Select(choice => new Choice(choice.Code, choice.Words)).ToList()))]);
 
-    private static RecordView Record(CaptureRecord record, JobPoint point, LengthUnit unit)
+    /// <summary>One record of a point.</summary>
+    public static RecordView Record(CaptureRecord record, JobPoint point, LengthUnit unit)
     {
         var counting = point.Counting;
         var figures = record.Figures;

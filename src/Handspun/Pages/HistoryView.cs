@@ -18,8 +18,9 @@ public sealed record PastJobView(string Number, string Title, string Opened);
 /// <param name="Id">The point in addresses.</param>
 /// <param name="Title">Its name.</param>
 /// <param name="Results">Newest first.</param>
+/// <param name="Newest">The address where the newest stands beside the one before; empty with fewer than two.</param>
 /// <param name="Kind">Where the newest lies among the shop's other bikes of the kind; null where they are too few.</param>
-public sealed record PointHistoryView(string Id, string Title, IReadOnlyList<PastResultView> Results, string? Kind);
+public sealed record PointHistoryView(string Id, string Title, IReadOnlyList<PastResultView> Results, string Newest, string? Kind);
 
 /// <summary>A result that counts in its job.</summary>
 /// <param name="Job">The job's number.</param>

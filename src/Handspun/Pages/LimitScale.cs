@@ -29,6 +29,24 @@ public sealed record LimitScale(double Value, double From, double To, double? Lo
             lower is { } low ? At(low) : null, upper is { } high ? At(high) : null);
     }
 
+    /// <summary>The scale for a result that another one shares, with the limit of the first: from zero, or about both where they lie close together.</summary>
+    /// <param name="one">The result and its uncertainty.</param>
+    /// <param name="other">Those of the other.</param>
+    /// <param name="bounds">The limit of the first, the smallest and the largest value; null where there is none.</param>
+    /// <param name="otherBounds">That of the other.</param>
+    public static LimitScale Together((Length Value, Length U95) one, (Length Value, Length U95) other, (Length? Lower, Length? Upper) bounds, (Length? Lower, Length? Upper) otherBounds)
+    {
+        var marks = new Length?[] { one.Value - one.U95, one.Value + one.U95, other.Value - other.U95, other.Value + other.U95, bounds.Lower, bounds.Upper, otherBounds.Lower, otherBounds.Upper }
+            .OfType<Length>().Select(length => length.Millimetres).ToList();
+        var (least, most) = (marks.Min(), marks.Max());
+        var about = Math.Max(most - least, 1e-6);
+        var (start, end) = least > 0 && about < SmallPart * most || least < 0 ? (least - 0.4 * about, most + 0.4 * about) : (0, Math.Max(most, 1e-6) * 1.12);
+        double At(Length length) => Math.Clamp((length.Millimetres - start) / (end - start), 0, 1);
+        return new(
+            At(one.Value), At(one.Value - one.U95), At(one.Value + one.U95),
+            bounds.Lower is { } low ? At(low) : null, bounds.Upper is { } high ? At(high) : null);
+    }
+
     private static (double Start, double End) Ends(double result, double uncertainty, double? lower, double? upper, double bound)
     {
         var (least, most) = (Math.Min(lower ?? bound, result - uncertainty), Math.Max(upper ?? bound, result + uncertainty));

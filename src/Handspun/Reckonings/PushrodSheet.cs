@@ -18,7 +18,7 @@ internal sealed class PushrodSheet : IReckoningSheet
     public IReadOnlyList<ReckoningField> Fields(LengthUnit unit) =>
     [
         new("preload", "Wanted preload", "from the lifter's paper"),
-        new(TypedReckoning.Known, "No play found to within ±", unit == LengthUnit.Inch ? "such as 0.005 in" : "such as 0.1 mm"),
+        new(TypedReckoning.Known, "No play found to within ±", unit.IsInch ? "such as 0.005 in" : "such as 0.1 mm"),
         new("thread", "Adjuster's thread", "from the pushrods' paper") { Choices = [.. ThreadPitch.Unified.Select(thread => thread.Name), Own] },
         new("per_inch", "Threads per inch", $"only where the thread is {Own}"),
     ];

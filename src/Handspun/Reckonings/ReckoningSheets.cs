@@ -21,5 +21,5 @@ internal static class ReckoningSheets
     }
 
     /// <summary>The unit in which lengths stand in a worked formula.</summary>
-    public static ShownUnit Shown(LengthUnit unit) => unit == LengthUnit.Inch ? ShownUnit.Inches : ShownUnit.Millimetres;
+    public static ShownUnit Shown(LengthUnit unit) => unit.IsInch ? ShownUnit.Inches : ShownUnit.Millimetres;
 }

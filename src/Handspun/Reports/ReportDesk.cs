@@ -13,7 +13,7 @@ namespace Handspun.Reports;
 internal sealed class ReportDesk(RecordFolder records, PhotoFolder photos, StationOptions options, TimeProvider time)
 {
     /// <summary>The paper that goes with the shop's unit.</summary>
-    public PaperSize UsualPaper => options.Unit == LengthUnit.Inch ? PaperSize.Letter : PaperSize.A4;
+    public PaperSize UsualPaper => options.Unit.IsInch ? PaperSize.Letter : PaperSize.A4;
 
     /// <summary>What the report says.</summary>
     public JobReport Of(Job job) => JobReport.Of(job, options.Unit, new ReportClock(time.LocalTimeZone, time.GetUtcNow()));

@@ -33,14 +33,14 @@ internal sealed class BoreSheet : ISetupSheet
     public IReadOnlyList<SetupField> Fields(PointSetup? setup, LengthUnit unit)
     {
         var said = setup as BoreSetup;
-        var example = unit == LengthUnit.Inch ? "such as 0.8430 in" : "such as 21.412 mm";
+        var example = unit.IsInch ? "such as 0.8430 in" : "such as 21.412 mm";
         return
         [
             new("setting", "Ring or micrometer", LengthText.AsTyped(said?.SettingMillimetres, unit)) { Hint = example },
             new("setting_u95", "Known to within \u00b1", LengthText.AsTyped(said?.SettingU95Millimetres, unit)) { Hint = "from its certificate, else its division" },
             new("shown", "Gauge shows there", said is null ? "" : LengthText.AsTyped(said.ShownMillimetres, unit)) { Hint = "empty where it was zeroed" },
             new("reads", "A larger bore reads", said?.LargerReadsLower == true ? Lower : Higher) { Choices = [(Higher, "higher"), (Lower, "lower")] },
-            new("depth", "Depth from the mouth", LengthText.AsTyped(said?.DepthMillimetres, unit)) { Hint = unit == LengthUnit.Inch ? "such as 0.5 in" : "such as 12 mm", AtTheBay = true },
+            new("depth", "Depth from the mouth", LengthText.AsTyped(said?.DepthMillimetres, unit)) { Hint = unit.IsInch ? "such as 0.5 in" : "such as 12 mm", AtTheBay = true },
             new("clock", "Across, clock position", said?.ClockHours?.ToString("0.##", CultureInfo.InvariantCulture) ?? "")
             {
                 AtTheBay = true,

@@ -22,7 +22,7 @@ internal sealed class DataFolder : IDisposable
     /// <summary>The shop's gauges.</summary>
     public string Gauges => Path.Combine(Root, "gauges.toml");
 
-    /// <summary>The shop's ways: its unit.</summary>
+    /// <summary>The shop's ways: its unit, its mechanics.</summary>
     public string Shop => Path.Combine(Root, "shop.toml");
 
     /// <summary>The shop's own profiles.</summary>

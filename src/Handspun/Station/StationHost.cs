@@ -12,8 +12,10 @@ using Handspun.Http.Plans;
 using Handspun.Jobs.Plans;
 using Handspun.Jobs.Store;
 using Handspun.Photos;
+using Handspun.PlanFiles;
 using Handspun.Reports;
 using Handspun.ShopGauges;
+using Handspun.ShopSettings;
 using Handspun.Wire;
 using Handspun.WorkedOut;
 using MQTTnet.AspNetCore;
@@ -87,11 +89,11 @@ internal static class StationHost
     {
         services.AddJobStore(options.Data.Store);
         services.AddSingleton(new PlanShelf(options.Data.Plans, PlanShelf.ShippedFolder));
-        services.AddSingleton<PhotoFolder>().AddSingleton<PhotoDesk>().AddSingleton<BookDesk>().AddSingleton<PageDesk>();
+        services.AddSingleton<SettingsDesk>().AddSingleton<PlanDesk>().AddSingleton<PhotoFolder>().AddSingleton<PhotoDesk>().AddSingleton<BookDesk>().AddSingleton<PageDesk>();
         services.AddHostedService<StoreService>();
         services.AddSingleton<ResultPublisher>().AddHostedService(provider => provider.GetRequiredService<ResultPublisher>());
         services.AddSingleton<ReportDesk>();
-        services.AddSingleton<RecordFolder>().AddSingleton<InterruptedCaptures>();
+        services.AddSingleton<RecordFolder>().AddSingleton<PicturesTogether>().AddSingleton<InterruptedCaptures>();
         services.AddSingleton<RecordFiler>().AddHostedService(provider => provider.GetRequiredService<RecordFiler>());
     }
 

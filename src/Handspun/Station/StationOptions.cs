@@ -19,11 +19,14 @@ internal sealed record StationOptions
     /// <summary>The gauges.</summary>
     public required IReadOnlyList<GaugeSetup> Gauges { get; init; }
 
-    /// <summary>The unit of lengths on screens.</summary>
-    public LengthUnit Unit { get; init; } = LengthUnit.Inch;
+    /// <summary>The shop's ways, which can be changed while the station runs.</summary>
+    public ShopWays Shop { get; init; } = new(ShopFile.Usual);
 
-    /// <summary>How long after a result the bay goes on to the plan's next point; zero where it never does.</summary>
-    public TimeSpan StepAfter { get; init; } = ShopFile.UsualStepAfter;
+    /// <summary>The unit of lengths on screens, as it is now.</summary>
+    public LengthUnit Unit => Shop.Unit;
+
+    /// <summary>How long after a result the bay goes on to the plan's next point, as it is now; zero where it never does.</summary>
+    public TimeSpan StepAfter => Shop.Now.StepAfter;
 
     /// <summary>Whether the console shows no more than warnings.</summary>
     public bool Quiet { get; init; }

@@ -25,6 +25,8 @@ internal sealed class StoreBench : IAsyncDisposable
 
     public HistoryStore History => _services.GetRequiredService<HistoryStore>();
 
+    public LimitStore Limits => _services.GetRequiredService<LimitStore>();
+
     public JobBook Book => _services.GetRequiredService<JobBook>();
 
     public GaugeBook Gauges => _services.GetRequiredService<GaugeBook>();

@@ -95,6 +95,6 @@ public sealed class BayStepsTests
     private BaySteps Steps(TimeSpan after)
     {
         var nowhere = new IPEndPoint(IPAddress.Loopback, 0);
-        return new(new StationOptions { Data = DataFolder.LookInto("nowhere"), Http = nowhere, Mqtt = nowhere, Gauges = [], StepAfter = after }, _time);
+        return new(new StationOptions { Data = DataFolder.LookInto("nowhere"), Http = nowhere, Mqtt = nowhere, Gauges = [], Shop = new(ShopFile.Usual with { StepAfter = after }) }, _time);
     }
 }

@@ -34,5 +34,26 @@ public sealed class LimitScaleTests
         Assert.Equal(tir / 0.127, scale.Value / scale.Upper!.Value, 1e-9);
     }
 
+    [Fact]
+    public void Scales_OfTwoResults_AreOneAndTheSame()
+    {
+        var (one, other) = ((Mm(0.05), Mm(0.004)), (Mm(0.2), Mm(0.01)));
+        var a = LimitScale.Together(one, other, (null, Mm(0.127)), (null, Mm(0.127)));
+        var b = LimitScale.Together(other, one, (null, Mm(0.127)), (null, Mm(0.127)));
+
+        Assert.Equal(a.Upper!.Value, b.Upper!.Value, 1e-12);
+        Assert.Equal(4, b.Value / a.Value, 1e-9);   // 0.2 to 0.05, from zero
+        Assert.InRange(b.To, b.Value, 1);
+    }
+
+    [Fact]
+    public void Scales_OfTwoSizes_LieAboutThem()
+    {
+        var a = LimitScale.Together((Mm(21.412), Mm(0.002)), (Mm(21.42), Mm(0.002)), (null, null), (null, null));
+
+        Assert.InRange(a.From, 0.05, 0.3);
+        Assert.InRange(a.To - a.From, 0.1, 0.4);
+    }
+
     private static Length Mm(double millimetres) => Length.FromMillimetres(millimetres);
 }

@@ -36,6 +36,8 @@ public sealed class DataFolderTests : IDisposable
     [InlineData("unit = \"mm\"\n", LengthUnit.Millimetre)]
     [InlineData("unit = \"in\"\n", LengthUnit.Inch)]
     [InlineData("", LengthUnit.Inch)]
+    [InlineData("places = 3\n", LengthUnit.InchThousandths)]
+    [InlineData("unit = \"mm\"\nplaces = 2\nmechanics = [\"Ada\"]\n", LengthUnit.MillimetreHundredths)]
     public void ShopFile_ThatHolds_GivesTheUnit(string text, LengthUnit unit)
     {
         var file = Path.Combine(_folder, "shop.toml");
@@ -63,6 +65,10 @@ public sealed class DataFolderTests : IDisposable
     [InlineData("unit = \"cm\"\n")]
     [InlineData("units = \"mm\"\n")]
     [InlineData("unit = mm\n")]
+    [InlineData("unit = \"mm\"\nplaces = 4\n")]
+    [InlineData("places = \"3\"\n")]
+    [InlineData("mechanics = \"Ada\"\n")]
+    [InlineData("mechanics = [\" \"]\n")]
     public void ShopFile_ThatDoesNotHold_SaysWhatItTakes(string text)
     {
         var file = Path.Combine(_folder, "shop.toml");

@@ -23,7 +23,7 @@ public static class PlanReader
         }
         catch (TomlException e)
         {
-            throw new PlanException([$"Plan '{code}' is not TOML: {e.Message}"]);
+            throw new PlanException([new(code, e.Line, "", $"it is not TOML: {e.Message}") { Whole = $"Plan '{code}' is not TOML: {e.Message}" }]);
         }
 
         var plan = new Plan

@@ -9,13 +9,13 @@ internal sealed class PlanText(string code, DocumentSyntax document)
 {
     private readonly Dictionary<string, int> _lines = LinesOf(document);
 
-    /// <summary>All that is wrong so far, one sentence each.</summary>
-    public List<string> Problems { get; } = [];
+    /// <summary>All that is wrong so far.</summary>
+    public List<PlanProblem> Problems { get; } = [];
 
     /// <summary>Notes what is wrong.</summary>
     /// <param name="key">The key, with the tables that it stands in, such as <c>step[2].after</c>; one that is missing is missed in its table.</param>
     /// <param name="sentence">What is wrong and what to do, beginning in lower case.</param>
-    public void Complain(string key, string sentence) => Problems.Add($"Plan '{code}'{(LineOf(key) is { } line ? $", line {line}" : "")}: {sentence}");
+    public void Complain(string key, string sentence) => Problems.Add(new(code, LineOf(key), key, sentence));
 
     /// <summary>The line of a key or of the table that misses it, from 1; null where it has none.</summary>
     public int? LineOf(string key)

@@ -1,5 +1,6 @@
 // How a length is written on a screen. The station writes its sentences and pages by the same rules: inches with four
-// decimals, millimetres with three, and an uncertainty rounded up, so that it is never shown smaller than it is.
+// decimals, millimetres with three, or as the shop chose, and an uncertainty rounded up, so that it is never shown smaller
+// than it is.
 
 import type { Unit } from './wire';
 
@@ -7,7 +8,14 @@ import type { Unit } from './wire';
 export const millimetresPerInch = 25.4;
 
 const decimals: Record<Unit, number> = { in: 4, mm: 3 };
+takeOn(globalThis.document?.documentElement.dataset['lengths']);
 const minus = '\u2212';
+
+/** Takes on how the shop wants lengths shown, such as `in-3`; what is no such thing changes nothing. */
+export function takeOn(lengths: string | undefined): void {
+  const [, unit, places] = /^(in|mm)-([2-4])$/.exec(lengths ?? '') ?? [];
+  if (unit !== undefined) decimals[unit as Unit] = Number(places);
+}
 
 /** A length in the shown unit, from millimetres. */
 export function inUnit(mm: number, unit: Unit): number {

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { digits, inUnit, uncertainty } from '../src/units';
+import { digits, inUnit, takeOn, uncertainty } from '../src/units';
 
 test('one inch is 25.4 mm exactly (by definition since 1959)', () => {
   assert.equal(inUnit(25.4, 'in'), 1);
@@ -28,4 +28,15 @@ test('an uncertainty that is whole at its last decimal stays as it is', () => {
 test('a negative length wears a minus sign, and a rounded zero none', () => {
   assert.equal(digits(-0.308, 'mm'), '\u22120.308');
   assert.equal(digits(-0.0001, 'mm'), '0.000');
+});
+
+test('the shop says how many places are shown, of its own unit', () => {
+  takeOn('in-3');
+  assert.equal(digits(0.0791, 'in'), '0.003');
+  assert.equal(uncertainty(0.0042, 'in'), '±\u00a00.001\u00a0in');
+  assert.equal(digits(0.0791, 'mm'), '0.079');
+  for (const nothing of [undefined, '', 'cm-3', 'in-9', 'in']) takeOn(nothing);
+  assert.equal(digits(0.0791, 'in'), '0.003');
+  takeOn('in-4');
+  assert.equal(digits(0.0791, 'in'), '0.0031');
 });
