@@ -15,6 +15,7 @@ internal static class StationRoutes
         routes.MapReckoningPage();
         routes.MapReportPage();
         routes.MapHistoryPage();
+        routes.MapScreenPages();
         routes.MapSchemas();
         routes.MapDocuments();
         var calls = routes.MapGroup("/api/v1");
@@ -34,5 +35,6 @@ internal static class StationRoutes
         calls.MapRecords();
         calls.MapGauges();
         calls.MapShopGauges();
+        calls.MapScreens();
     }
 }
