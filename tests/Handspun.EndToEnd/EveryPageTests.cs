@@ -110,6 +110,39 @@ public sealed class EveryPageTests(Browser browser) : IClassFixture<Browser>
         await Expect(screen.Place("bay-stop")).ToBeVisibleAsync(new() { Timeout = 20_000 });
         await critic.LookAsync("bay that says stop");
 
+        // The station gives no point before its cautions were read; a screen still says them where they were not.
+        await screen.Page.RouteAsync("**/api/v1/bay*", async route =>
+        {
+            var answer = await route.FetchAsync();
+            await route.FulfillAsync(new() { Response = answer, Body = (await answer.TextAsync()).Replace("\"cautions_read\":true", "\"cautions_read\":false", StringComparison.Ordinal) });
+        });
+        await screen.Page.ReloadAsync();
+        await Expect(screen.Place("bay-cautions")).ToContainTextAsync("battery is disconnected");
+        await critic.LookAsync("bay with cautions");
+
+        Assert.True(critic.Found.Count == 0, string.Join('\n', critic.Found));
+    }
+
+    [Fact]
+    public async Task Pages_ThatPairScreens_BreakNoRule()
+    {
+        await using var workshop = new Workshop();
+        await workshop.StartStationAsync();
+        var screen = await browser.OpenAsync(new Uri(workshop.Pages, "screens"));
+        var critic = new PageCritic(screen.Page);
+        await critic.LookAsync("no screens let in");
+        await workshop.Station.StopAsync();
+
+        await workshop.StartStationAsync("--screens", "http://127.0.0.2:0");
+        var door = new Uri(await workshop.Station.LineAsync("Screens:"));
+        using var http = new HttpClient();
+        var paired = await http.GetAsync((await workshop.GetAsync("api/v1/screens")).GetProperty("address").GetString());
+        await screen.Page.RouteAsync("**/jobs/paired", async route => await route.FulfillAsync(new() { ContentType = "text/html", Body = (await paired.Content.ReadAsStringAsync()).Replace("http-equiv", "data-held", StringComparison.Ordinal) }));
+        await critic.OpenAsync(new Uri(workshop.Pages, "screens"));
+        await critic.OpenAsync(new Uri(workshop.Pages, "jobs/paired"));   // what a screen shows for a moment
+        await critic.OpenAsync(new Uri(door, "jobs"));
+        await critic.OpenAsync(new Uri(door, "pair/AAAAAAAA"));
+
         Assert.True(critic.Found.Count == 0, string.Join('\n', critic.Found));
     }
 

@@ -105,7 +105,7 @@ public sealed class MainJobTests(Browser browser) : IClassFixture<Browser>
             await workshop.TellGaugeAsync("turn");
             await workshop.UntilRecordsAsync(job, spin);
             await Until.TrueAsync(async () => (await workshop.GetAsync("api/v1/gauges"))[0].GetProperty("readings").GetInt64() > 0);
-            await UntilRestedAsync(workshop);
+            await workshop.UntilShaftRestsAsync();
         }
 
         var records = await workshop.RecordsAsync(job);
@@ -116,18 +116,6 @@ public sealed class MainJobTests(Browser browser) : IClassFixture<Browser>
         await Expect(screen.Place("record-verdict").First).ToContainTextAsync("Over");
         await screen.Place("make-count").ClickAsync();
         await Until.TrueAsync(async () => await CountingAsync(workshop, job) == records[1].GetProperty("record").GetString());
-    }
-
-    // The shaft must rest for a moment before it may start another capture; the hand of the virtual gauge runs on a little.
-    private static async Task UntilRestedAsync(Workshop workshop)
-    {
-        var still = 0;
-        await Until.TrueAsync(async () =>
-        {
-            var trace = (await workshop.GetAsync("api/v1/bay")).GetProperty("trace").GetProperty("mm").EnumerateArray().Select(mm => mm.GetDouble()).TakeLast(75).ToList();
-            still = trace.Max() - trace.Min() < 0.006 ? still + 1 : 0;
-            return still > 3;
-        });
     }
 
     private static async Task<string?> CountingAsync(Workshop workshop, string job) =>

@@ -2,9 +2,6 @@ using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
 using Handspun.EndToEnd.Parts;
-using ZXing;
-using ZXing.Common;
-using ZXing.QrCode;
 using static Microsoft.Playwright.Assertions;
 
 namespace Handspun.EndToEnd;
@@ -188,24 +185,7 @@ public sealed class PlanTests(Browser browser) : IClassFixture<Browser>
         var screen = await browser.OpenAsync(new Uri(workshop.Pages, $"jobs/{job}/labels"));
         await Expect(screen.Place("label")).ToHaveCountAsync(8);
 
-        var label = screen.Place("label").First;
-        var shot = await label.ScreenshotAsync();
-        var pixels = await screen.Page.EvaluateAsync<int[]>(
-            """
-            async data => {
-              const image = new Image();
-              image.src = 'data:image/png;base64,' + data;
-              await image.decode();
-              const canvas = Object.assign(document.createElement('canvas'), { width: image.width, height: image.height });
-              const context = canvas.getContext('2d');
-              context.drawImage(image, 0, 0);
-              const rgba = context.getImageData(0, 0, image.width, image.height).data;
-              return [image.width, image.height, ...Array.from({ length: rgba.length / 4 }, (_, i) => rgba[4 * i + 1])];
-            }
-            """,
-            Convert.ToBase64String(shot));
-        var grey = new RGBLuminanceSource([.. pixels.Skip(2).Select(value => (byte)value)], pixels[0], pixels[1], RGBLuminanceSource.BitmapFormat.Gray8);
-        var read = new QRCodeReader().decode(new BinaryBitmap(new HybridBinarizer(grey)))?.Text;
+        var read = await QrPhoto.ReadAsync(screen.Place("label").First);
 
         Assert.Equal(new Uri(workshop.Pages, $"jobs/{job}/parts/lifter-front-intake").ToString(), read);
         await screen.Page.GotoAsync(read!);

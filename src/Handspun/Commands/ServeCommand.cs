@@ -1,4 +1,6 @@
 using System.CommandLine;
+using Handspun.Labels;
+using Handspun.Screens;
 using Handspun.Station;
 
 namespace Handspun.Commands;
@@ -26,10 +28,28 @@ internal static class ServeCommand
             await using var station = StationHost.Build(options);
             await StationHost.StartAsync(station, options, stopping);
             Announce(StationAddresses.Of(station), options);
+            AnnouncePairing(station.Services.GetRequiredService<PairingDesk>(), StationAddresses.Of(station));
             await station.WaitForShutdownAsync(stopping);
             return 0;
         });
         return command;
+    }
+
+    private static void AnnouncePairing(PairingDesk desk, StationAddresses addresses)
+    {
+        if (desk.Offer is not var (_, address))
+        {
+            return;
+        }
+
+        Console.WriteLine($"Screens: {addresses.Screens}");
+        Console.WriteLine($"Pair:    {address} once, within {PairingCode.Life.TotalMinutes:0} minutes; {addresses.Pages}screens has the next code");
+        if (!Console.IsOutputRedirected)
+        {
+            Console.WriteLine(QrSign.Terminal(address.ToString()));
+        }
+
+        Console.WriteLine("What goes over the shop's network is not encrypted: use a wifi of the shop's own.");
     }
 
     private static void Announce(StationAddresses addresses, StationOptions options)

@@ -14,6 +14,7 @@ internal sealed class StationCommandOptions
     private readonly Option<string?> _data;
     private readonly Option<string> _http = new("--http") { Description = "Where the pages are served; a loopback address. Port 0 lets the system choose.", HelpName = "URL", DefaultValueFactory = _ => HttpAddress.Default };
     private readonly Option<int> _mqtt = new("--mqtt-port") { Description = "Where the broker listens, on loopback. 0 lets the system choose.", HelpName = "N", DefaultValueFactory = _ => DefaultMqttPort };
+    private readonly Option<string?> _screens = new("--screens") { Description = "Also serve screens of the shop's network, at this address of this machine's there, such as http://192.168.1.20:5080; each must be paired. Otherwise as shop.toml says, else this machine only.", HelpName = "URL" };
     private readonly Option<string?> _unit = new("--unit") { Description = "Lengths on screens in 'in' or 'mm'; otherwise as shop.toml in the data folder says, else in.", HelpName = "UNIT" };
 
     /// <summary>The options, with the folder that is used where none is named.</summary>
@@ -32,6 +33,7 @@ internal sealed class StationCommandOptions
         command.Add(_data);
         command.Add(_http);
         command.Add(_mqtt);
+        command.Add(_screens);
         command.Add(_unit);
     }
 
@@ -60,6 +62,7 @@ internal sealed class StationCommandOptions
         Mqtt = MqttOf(parsed),
         Gauges = GaugeOption.Resolve(gauges, new ProfileShelf(data.Profiles, ProfileShelf.ShippedFolder)),
         Shop = new(shop, LengthUnits.Find(parsed.GetValue(_unit))),
+        Screens = (parsed.GetValue(_screens) ?? shop.Screens) is { } screens ? HttpAddress.ParseScreens(screens) : null,
     };
 
     private static IPEndPoint MqttAddress(int port) => port is >= 0 and <= IPEndPoint.MaxPort

@@ -7,6 +7,7 @@ using Handspun.Jobs.Plans;
 using Handspun.Jobs.Store;
 using Handspun.Jobs.Store.Finding;
 using Handspun.Pages;
+using Handspun.Screens;
 using Handspun.ShopGauges;
 using Handspun.Station;
 using Microsoft.AspNetCore.Http.HttpResults;
@@ -29,10 +30,10 @@ internal static class PageRoutes
             Page<GaugeListPage>(ViewsOfGauges.List(await desk.AllAsync(cancellation), desk.Today)));
         routes.MapGet("/gauges/{gauge}", async (string gauge, GaugeDesk desk, StationOptions options, CancellationToken cancellation) =>
             Page<GaugePage>(ViewsOfGauges.Gauge(await desk.FindAsync(gauge, cancellation), desk.Today, options.Unit)));
-        routes.MapGet("/bay", (Bay bay, BayDesk desk, string? gauge = null) =>
+        routes.MapGet("/bay", (HttpContext context, Bay bay, BayDesk desk, string? gauge = null) =>
         {
             var task = bay.View(desk.Named(gauge)).Task;
-            return Page<BayPage>(new BayView(task?.PointTitle, task?.Job));
+            return Page<BayPage>(new BayView(task?.PointTitle, task?.Job, ShopDoor.Of(context) is null));
         });
         // The same-origin guard does for forms what a token would do.
         routes.MapPost("/jobs", OpenAsync).DisableAntiforgery();

@@ -18,15 +18,13 @@ internal static class ProblemPages
         var (title, sentence) = http.Response.StatusCode == StatusCodes.Status404NotFound
             ? ("Not there", "There is nothing at this address: go to the list of jobs.")
             : ("Not understood", "The station does not take that request here.");
-        if (WantsPage(http))
-        {
-            await WriteAsync(http, http.Response.StatusCode, title, sentence);
-        }
-        else
-        {
-            await TypedResults.Problem(sentence, statusCode: http.Response.StatusCode, title: title).ExecuteAsync(http);
-        }
+        await AnswerAsync(http, http.Response.StatusCode, title, sentence);
     }
+
+    /// <summary>Answers with the page, or with problem details (RFC 9457).</summary>
+    public static Task AnswerAsync(HttpContext context, int status, string title, string sentence) => WantsPage(context)
+        ? WriteAsync(context, status, title, sentence)
+        : TypedResults.Problem(sentence, statusCode: status, title: title).ExecuteAsync(context);
 
     /// <summary>Writes the page.</summary>
     public static Task WriteAsync(HttpContext context, int status, string title, string sentence) =>

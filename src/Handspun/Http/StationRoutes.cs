@@ -24,6 +24,7 @@ internal static class StationRoutes
         routes.MapSettingsPage();
         routes.MapLimitListPage();
         routes.MapPlanPages();
+        routes.MapScreenPages();
         routes.MapSchemas();
         routes.MapDocuments();
         var calls = routes.MapGroup("/api/v1");
@@ -47,5 +48,6 @@ internal static class StationRoutes
         calls.MapRecords();
         calls.MapGauges();
         calls.MapShopGauges();
+        calls.MapScreens();
     }
 }

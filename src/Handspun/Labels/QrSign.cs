@@ -7,7 +7,6 @@ namespace Handspun.Labels;
 /// <summary>A QR code (ISO/IEC 18004) as a drawing that prints sharp at any size.</summary>
 internal static class QrSign
 {
-
     /// <summary>The code of a text, with the quiet zone around it and as much room for grease as 25 % of its words.</summary>
     /// <returns>The drawing's side in modules, and the path of its dark ones.</returns>
     public static (int Side, string Path) Of(string text)
@@ -28,6 +27,35 @@ internal static class QrSign
         }
 
         return (modules.Count, path.ToString());
+    }
+
+    /// <summary>The same in the letters of a terminal: two rows of modules to a line, black on white whatever the terminal's own colours are.</summary>
+    public static string Terminal(string text)
+    {
+        const string BlackOnWhite = "\u001b[30;107m";
+        const string AsBefore = "\u001b[0m";
+        using var generator = new QRCodeGenerator();
+        using var code = generator.CreateQrCode(text, QRCodeGenerator.ECCLevel.Q);
+        var modules = code.ModuleMatrix;
+        var lines = new StringBuilder();
+        for (var row = 0; row < modules.Count; row += 2)
+        {
+            lines.Append(BlackOnWhite);
+            for (var column = 0; column < modules[row].Count; column++)
+            {
+                lines.Append((modules[row][column], row + 1 < modules.Count && modules[row + 1][column]) switch
+                {
+                    (true, true) => '█',
+                    (true, false) => '▀',
+                    (false, true) => '▄',
+                    _ => ' ',
+                });
+            }
+
+            lines.Append(AsBefore).Append('\n');
+        }
+
+        return lines.ToString();
     }
 
     /// <summary>The same as a file.</summary>

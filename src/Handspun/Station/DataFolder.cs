@@ -43,6 +43,9 @@ internal sealed class DataFolder : IDisposable
     /// <summary>The logs.</summary>
     public string Logs => Path.Combine(Root, "logs");
 
+    /// <summary>The screens that were paired.</summary>
+    public string Screens => Path.Combine(Root, "screens.json");
+
     /// <summary>What the bay was doing, so that it goes on after a restart.</summary>
     public string Bay => Path.Combine(Root, "bay.json");
 

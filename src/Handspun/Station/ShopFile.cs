@@ -21,6 +21,9 @@ internal sealed record ShopFile(LengthUnit Unit, TimeSpan StepAfter)
     /// <summary>The names of those who work here, offered wherever a name is asked; in the order to be offered.</summary>
     public IReadOnlyList<string> Mechanics { get; init; } = [];
 
+    /// <summary>The address at which screens of the shop's network reach the pages, as it is written; null where only this machine does.</summary>
+    public string? Screens { get; init; }
+
     /// <summary>Reads the file; inches where there is none.</summary>
     /// <exception cref="StationTroubleException">The file does not hold.</exception>
     public static ShopFile Read(string path) => File.Exists(path) ? Parse(File.ReadAllText(path), path) : Usual;
@@ -34,12 +37,12 @@ internal sealed record ShopFile(LengthUnit Unit, TimeSpan StepAfter)
         try
         {
             var file = TomlSerializer.Deserialize<TomlTable>(text) ?? [];
-            if (file.Keys.Any(key => key is not ("unit" or "places" or "step_after_s" or "mechanics")))
+            if (file.Keys.Any(key => key is not ("unit" or "places" or "step_after_s" or "mechanics" or "screens")))
             {
                 throw Wrong(path);
             }
 
-            return new(UnitOf(file) ?? throw Wrong(path), StepTime(file) ?? throw Wrong(path)) { Mechanics = Names(file) ?? throw Wrong(path) };
+            return new(UnitOf(file) ?? throw Wrong(path), StepTime(file) ?? throw Wrong(path)) { Mechanics = Names(file) ?? throw Wrong(path), Screens = Address(file, path) };
         }
         catch (TomlException)
         {
@@ -70,9 +73,16 @@ internal sealed record ShopFile(LengthUnit Unit, TimeSpan StepAfter)
         _ => null,
     };
 
+    private static string? Address(TomlTable file, string path) => Value(file, "screens") switch
+    {
+        null => null,
+        string address => address,
+        _ => throw Wrong(path),
+    };
+
     private static object? Value(TomlTable file, string key) => file.TryGetValue(key, out var value) ? value : null;
 
     private static StationTroubleException Wrong(string path) => new(
-        $"{path} does not hold: it has up to four lines, unit = \"in\" or unit = \"mm\", places = how many decimals are shown (4 or 3 of an inch, 3 or 2 of a millimetre), step_after_s = a whole number of seconds up to {LongestStepSeconds} (0: the bay waits for you), and mechanics = [\"a name\", \"another\"].",
+        $"{path} does not hold: it has up to five lines, unit = \"in\" or unit = \"mm\", places = how many decimals are shown (4 or 3 of an inch, 3 or 2 of a millimetre), step_after_s = a whole number of seconds up to {LongestStepSeconds} (0: the bay waits for you), mechanics = [\"a name\", \"another\"], and screens = \"http://ADDRESS:PORT\" with this machine's address in the shop's network.",
         StationTroubleException.Usage);
 }

@@ -1,4 +1,5 @@
 using System.Net;
+using System.Net.Sockets;
 using Handspun.Bays;
 using Handspun.Broker;
 using Handspun.Capture.Bays;
@@ -14,6 +15,7 @@ using Handspun.Jobs.Store;
 using Handspun.Photos;
 using Handspun.PlanFiles;
 using Handspun.Reports;
+using Handspun.Screens;
 using Handspun.ShopGauges;
 using Handspun.ShopSettings;
 using Handspun.Wire;
@@ -40,6 +42,10 @@ internal static class StationHost
             kestrel.AddServerHeader = false;
             kestrel.Listen(options.Http);
             kestrel.Listen(options.Mqtt, mqtt => mqtt.UseMqtt());
+            if (options.Screens is { } screens)
+            {
+                kestrel.Listen(screens, ShopDoor.Open);
+            }
         });
         builder.Services.AddSingleton(options).AddSingleton(TimeProvider.System);
         AddBroker(builder.Services);
@@ -47,10 +53,12 @@ internal static class StationHost
         AddStore(builder.Services, options);
         AddBay(builder.Services);
         AddPages(builder.Services);
+        AddScreens(builder.Services, options);
 
         var station = builder.Build();
         station.UseExceptionHandler();
         station.UseMiddleware<SameOriginGuard>();
+        station.UseMiddleware<PairingGuard>();
         station.UseStatusCodePages(ProblemPages.ShowAsync);
         station.MapStaticAssets();
         station.MapMqtt("/mqtt");
@@ -115,6 +123,12 @@ internal static class StationHost
         services.ConfigureHttpJsonOptions(json => WireJson.Configure(json.SerializerOptions));
     }
 
+    private static void AddScreens(IServiceCollection services, StationOptions options)
+    {
+        services.AddSingleton(PairedScreens.Read(options.Data.Screens, TimeProvider.System));
+        services.AddSingleton<PairingCodes>().AddSingleton<PairingDesk>();
+    }
+
     /// <summary>Starts a station; what a person can mend is told in a sentence.</summary>
     /// <exception cref="StationTroubleException">A port is taken, or the store is of a later version.</exception>
     public static async Task StartAsync(WebApplication station, StationOptions options, CancellationToken cancellationToken)
@@ -129,9 +143,15 @@ internal static class StationHost
         }
         catch (IOException e) when (e.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)
         {
-            throw e.Message.Contains(options.Http.ToString(), StringComparison.Ordinal)
-                ? InUse(options.Http, "--http http://127.0.0.1:" + (options.Http.Port + 1))
+            throw e.Message.Contains(options.Http.ToString(), StringComparison.Ordinal) ? InUse(options.Http, "--http http://127.0.0.1:" + (options.Http.Port + 1))
+                : options.Screens is { } screens && e.Message.Contains(screens.ToString(), StringComparison.Ordinal) ? InUse(screens, $"--screens http://{new IPEndPoint(screens.Address, screens.Port + 1)}")
                 : InUse(options.Mqtt, "--mqtt-port " + (options.Mqtt.Port + 1));
+        }
+        catch (SocketException e) when (e.SocketErrorCode == SocketError.AddressNotAvailable)
+        {
+            var own = PairingDesk.OfThisMachine();
+            throw new StationTroubleException($"This machine does not have the address {options.Screens?.Address}: "
+                + (own.Count == 0 ? "join the shop's network first." : $"start the station with {PairingDesk.Example()}; its addresses are {string.Join(", ", own)}."));
         }
     }
 

@@ -13,6 +13,9 @@ internal sealed record StationOptions
     /// <summary>Where pages are served.</summary>
     public required IPEndPoint Http { get; init; }
 
+    /// <summary>Where screens of the shop's network reach the pages; null where only this machine does.</summary>
+    public IPEndPoint? Screens { get; init; }
+
     /// <summary>Where the broker listens; port 0 lets the system choose.</summary>
     public required IPEndPoint Mqtt { get; init; }
 

@@ -18,6 +18,7 @@ const result = await build({
     bay: 'src/bay.ts',
     job: 'src/job.ts',
     gauges: 'src/gauges.ts',
+    screens: 'src/screens.ts',
     handspun: 'styles/handspun.css',
   },
   outdir: out,

@@ -19,7 +19,11 @@ public sealed class Browser : IAsyncLifetime
     }
 
     /// <summary>A new page; what goes wrong in it fails the test that looks at <see cref="PageWithTroubles.Troubles"/>.</summary>
-    internal async Task<PageWithTroubles> OpenAsync(Uri address, int width = 1280, int height = 800)
+    /// <param name="address">Its address.</param>
+    /// <param name="width">Of the screen, in CSS pixels.</param>
+    /// <param name="height">The same.</param>
+    /// <param name="before">A script that runs before those of the page; null for none.</param>
+    internal async Task<PageWithTroubles> OpenAsync(Uri address, int width = 1280, int height = 800, string? before = null)
     {
         var page = await _browser!.NewPageAsync(new BrowserNewPageOptions { ViewportSize = new ViewportSize { Width = width, Height = height } });
         var troubles = new List<string>();
@@ -31,6 +35,11 @@ public sealed class Browser : IAsyncLifetime
                 troubles.Add(message.Text);
             }
         };
+        if (before is not null)
+        {
+            await page.AddInitScriptAsync(before);
+        }
+
         await page.GotoAsync(address.ToString());
         return new PageWithTroubles(page, troubles);
     }

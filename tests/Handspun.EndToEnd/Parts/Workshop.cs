@@ -101,6 +101,18 @@ internal sealed class Workshop : IAsyncDisposable
         async () => (await RecordsAsync(job, point)).Count == count,
         () => $"Job {job} did not get {count} records.\n{string.Join('\n', Station.Output)}\n{Station.Errors}");
 
+    /// <summary>The shaft must rest for a moment before it may start another capture; the hand of the virtual gauge runs on a little.</summary>
+    public Task UntilShaftRestsAsync()
+    {
+        var still = 0;
+        return Until.TrueAsync(async () =>
+        {
+            var trace = (await GetAsync("api/v1/bay")).GetProperty("trace").GetProperty("mm").EnumerateArray().Select(mm => mm.GetDouble()).TakeLast(75).ToList();
+            still = trace.Count > 0 && trace.Max() - trace.Min() < 0.006 ? still + 1 : 0;
+            return still > 3;
+        });
+    }
+
     public async ValueTask DisposeAsync()
     {
         _http?.Dispose();

@@ -17,6 +17,28 @@ public sealed partial class QrSignTests
     [InlineData("x")]
     public void Code_IsReadBack(string text) => Assert.Equal(text, Read(QrSign.Svg(text), spoiled: 0));
 
+    [Fact]
+    public void Code_InTheLettersOfATerminal_IsReadBack()
+    {
+        const string Address = "http://192.0.2.20:5080/pair/ABCD2345";
+        var lines = QrSign.Terminal(Address).TrimEnd('\n').Split('\n').Select(line => line.Replace("\u001b[30;107m", "", StringComparison.Ordinal).Replace("\u001b[0m", "", StringComparison.Ordinal)).ToList();
+        var side = lines[0].Length;
+        var grey = White(side);
+        for (var row = 0; row < side; row++)
+        {
+            for (var column = 0; column < side; column++)
+            {
+                if (lines[row / 2][column] == '█' || lines[row / 2][column] == (row % 2 == 0 ? '▀' : '▄'))
+                {
+                    Paint(grey, side, column, row, 1);
+                }
+            }
+        }
+
+        Assert.All(lines, line => Assert.Equal(side, line.Length));
+        Assert.Equal(Address, Decode(grey, side));
+    }
+
     // ISO/IEC 18004, 6.5: level Q restores about a quarter of the code words. A thumb of grease in the middle covers fewer.
     [Fact]
     public void Code_WithAGreasyThumbOnIt_IsReadBack()
@@ -29,8 +51,7 @@ public sealed partial class QrSignTests
     private static string? Read(string svg, int spoiled)
     {
         var side = int.Parse(Side().Match(svg).Groups[1].Value, CultureInfo.InvariantCulture);
-        var grey = new byte[side * Scale * side * Scale];
-        Array.Fill(grey, byte.MaxValue);
+        var grey = White(side);
         foreach (Match module in Module().Matches(svg))
         {
             Paint(grey, side, int.Parse(module.Groups[1].Value, CultureInfo.InvariantCulture), int.Parse(module.Groups[2].Value, CultureInfo.InvariantCulture), 1);
@@ -41,6 +62,18 @@ public sealed partial class QrSignTests
             Paint(grey, side, (side - spoiled) / 2, (side - spoiled) / 2, spoiled);
         }
 
+        return Decode(grey, side);
+    }
+
+    private static byte[] White(int side)
+    {
+        var grey = new byte[side * Scale * side * Scale];
+        Array.Fill(grey, byte.MaxValue);
+        return grey;
+    }
+
+    private static string? Decode(byte[] grey, int side)
+    {
         var image = new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(grey, side * Scale, side * Scale, RGBLuminanceSource.BitmapFormat.Gray8)));
         return new ZXing.QrCode.QRCodeReader().decode(image)?.Text;
     }

@@ -170,10 +170,9 @@ function limitWords(state: BayState, unit: 'in' | 'mm'): string {
   return `Limit: ${range}${limit.confirmed ? '' : ', not confirmed'}`;
 }
 
-/** What to say about the line to the station; empty while it is well. */
-export function contactWords(connected: boolean, silentForMs: number): string {
-  const patience = connected ? 9000 : 1500;
-  if (silentForMs < patience) return '';
+/** What to say about the line to the station; empty while it is silent for no longer than it may be. */
+export function contactWords(silentForMs: number, patienceMs: number): string {
+  if (silentForMs < patienceMs) return '';
   const seconds = Math.floor(silentForMs / 1000);
   const age = seconds < 120 ? `${seconds} s` : `${Math.floor(seconds / 60)} min`;
   return `No contact with the station for ${age}`;

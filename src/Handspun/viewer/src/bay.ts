@@ -55,7 +55,7 @@ function take(message: Message): void {
     memory.push(message.bay.trace?.t ?? [], message.bay.trace?.mm ?? []);
     if (memory.newest !== before) newestCameAt = performance.now();
   }
-  if (state.stale || message.kind === 'result') void contact.ask();
+  if (state.stale || message.kind === 'result') contact.ask();
   redraw();
 }
 
@@ -71,7 +71,7 @@ function redraw(): void {
 function show(): void {
   const view = viewOf(state);
   const silentFor = performance.now() - contact.heardAt;
-  const lost = contactWords(contact.connected, silentFor);
+  const lost = contactWords(silentFor, contact.patienceMs);
 
   tell(view);
   set(screen, 'stage', view.stage);
@@ -224,5 +224,5 @@ part('bay-voice').hidden = !hasVoice;
 document.addEventListener('pointerdown', () => tones.isOn && allowTones());
 listenToPedal();
 stayAwake();
-void contact.start();
+contact.start();
 show();

@@ -1,7 +1,7 @@
 // The line to the station: live messages over MQTT, and a snapshot whenever the line is (re)made or the state is stale.
 
-import type { MqttClient } from 'mqtt';
 import type { Message } from './bay-state';
+import { BrokerLine, keepAliveSeconds } from './broker-line';
 import type { Bay, GaugeState, Progress, Readings, Result } from './wire';
 
 export interface ContactEvents {
@@ -13,18 +13,35 @@ export interface ContactEvents {
 
 const root = 'handspun/v1/';
 const standingTopics = ['gauges/+/state', 'gauges/+/readings', 'captures/+/progress'];
-const askAgainMs = 1000;
-const snapshotPatienceMs = 5000;
+
+/** How often the line is looked at. */
+const lookMs = 500;
+const snapshotPatienceMs = 2000;
+/** Browsers open six lines to one address; those that hang on a network that is gone may not take them all. */
+const mostUnderWay = 4;
+/** Silence after which the line may be gone: soon where live messages came, later where only the broker's pulse is due. */
+const quietMs = { live: 1000, pulse: keepAliveSeconds * 1000 + 500 };
+/** Silence that is said on the screen: more than a look and an answer beyond the above. */
+const sayAfterMs = 1000;
+/** How long an attempt to reach the broker may hang: shorter where the station answered since. */
+const hungMs = { alone: 4000, answered: 1000 };
+const openAgainMs = 500;
 
 type Held = () => void;
 
 export class Contact {
   readonly #events: ContactEvents;
-  #client: MqttClient | null = null;
+  #line: BrokerLine | null = null;
+  #standing = 0;
   #resultTopic = '';
-  #asking = false;
-  #askAfterwards = false;
+  #asked = 0;
+  #answered = 0;
+  readonly #underWay = new Map<number, AbortController>();
   #held: Held[] | null = null;
+  #lineHeardAt = performance.now();
+  #openedAt = 0;
+  #answeredAt = 0;
+  #isLive = false;
   /** When the station was last heard, by `performance.now()`. */
   heardAt = performance.now();
   connected = false;
@@ -35,68 +52,98 @@ export class Contact {
     this.#events = events;
   }
 
-  async start(): Promise<void> {
-    void this.ask();
-    const { default: mqtt } = await import('mqtt');
-    const scheme = location.protocol === 'https:' ? 'wss' : 'ws';
-    const client = mqtt.connect(`${scheme}://${location.host}/mqtt`, {
-      clientId: `bay-${crypto.getRandomValues(new Uint32Array(2)).join('-')}`,
-      clean: true,
-      keepalive: 5,
-      connectTimeout: 4000,
-      reconnectPeriod: 1000,
-      resubscribe: false,
-      queueQoSZero: false,
-      timerVariant: 'native',
-    });
-    this.#client = client;
-    client.on('connect', () => {
-      this.connected = true;
-      this.#resultTopic = '';
-      this.#hold();
-      client.subscribe(standingTopics.map((topic) => root + topic), () => this.askAnew());
-      this.#events.changed();
-    });
-    client.on('close', () => {
-      this.connected = false;
-      this.#events.changed();
-    });
-    client.on('error', () => this.#events.changed());
-    client.on('packetreceive', () => this.#heard());
-    client.on('message', (topic, payload) => this.#take(topic, payload));
-    document.addEventListener('visibilitychange', () => {
-      if (document.visibilityState === 'visible' && !client.connected) client.reconnect();
-    });
+  /** How long the station may be silent before that has to be said. */
+  get patienceMs(): number {
+    return this.#quietMs + sayAfterMs;
   }
 
-  /** Asks for a snapshot that is taken after this moment, also when one is on its way. */
+  start(): void {
+    this.askAnew();
+    this.#open();
+    setInterval(() => this.#look(), lookMs);
+    // A phone that wakes up or finds its network again need not wait for the next look.
+    addEventListener('online', () => this.#look());
+    document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && this.#look());
+  }
+
+  /** Asks for a snapshot, unless one is on its way. */
+  ask(): void {
+    if (this.#underWay.size === 0) this.askAnew();
+  }
+
+  /** Asks for a snapshot that is taken after this moment; what arrives meanwhile is held back and told after it. */
   askAnew(): void {
-    this.#askAfterwards = this.#asking;
-    void this.ask();
+    if (this.#underWay.size < mostUnderWay) void this.#fetch(++this.#asked);
   }
 
-  /** Asks for a snapshot; what arrives meanwhile is held back and told after it. */
-  async ask(): Promise<void> {
-    if (this.#asking) return;
-    this.#asking = true;
+  get #quietMs(): number {
+    return this.connected && !this.#isLive ? quietMs.pulse : quietMs.live;
+  }
+
+  /** Where the line may be gone, snapshots tell how it stands until it is there again: the first one that gets through. */
+  #look(): void {
+    const now = performance.now();
+    const silent = now - this.#lineHeardAt;
+    const isWell = this.connected && silent < this.#quietMs;
+    if (!isWell || (this.#answered !== this.#asked && this.#underWay.size === 0)) this.askAnew();
+    const since = now - this.#openedAt;
+    const hasHung = this.connected ? silent > keepAliveSeconds * 2000 : since > (this.#answeredAt > this.#openedAt ? hungMs.answered : hungMs.alone);
+    if (hasHung) this.#line?.close();
+  }
+
+  #open(): void {
+    this.#openedAt = performance.now();
+    const scheme = location.protocol === 'https:' ? 'wss' : 'ws';
+    const line = new BrokerLine(`${scheme}://${location.host}/mqtt`, {
+      opened: () => {
+        this.connected = true;
+        this.#resultTopic = '';
+        this.#hold();
+        this.#standing = line.subscribe(standingTopics.map((topic) => root + topic));
+        this.#events.changed();
+      },
+      subscribed: (id) => id === this.#standing && this.askAnew(),
+      heard: (isMessage) => {
+        this.#isLive = isMessage;
+        this.#lineHeardAt = performance.now();
+        this.#heard();
+      },
+      message: (topic, payload) => this.#take(topic, payload),
+      closed: () => {
+        this.connected = false;
+        this.#events.changed();
+        setTimeout(() => this.#open(), openAgainMs);
+      },
+    });
+    this.#line = line;
+  }
+
+  async #fetch(number: number): Promise<void> {
+    const givingUp = new AbortController();
+    this.#underWay.set(number, givingUp);
     this.#hold();
-    try {
-      const answer = await fetch(`/api/v1/bay${location.search}`, {
-        headers: { accept: 'application/json' },
-        cache: 'no-store',
-        signal: AbortSignal.timeout(snapshotPatienceMs),
-      });
-      if (!answer.ok) throw new Error(`The station answered ${answer.status}.`);
-      const stationTime = Date.parse(answer.headers.get('date') ?? '');
-      if (Number.isFinite(stationTime)) this.aheadMs = stationTime - Date.now();
-      this.#snapshot((await answer.json()) as Bay);
-    } catch {
-      // The next snapshot will hold what these would have told.
-      this.#held = [];
-      setTimeout(() => void this.ask(), askAgainMs);
-    } finally {
-      this.#asking = false;
-      if (this.#askAfterwards) this.askAnew();
+    const patience = setTimeout(() => givingUp.abort(), snapshotPatienceMs);
+    const bay = await snapshot(givingUp.signal, (ahead) => {
+      this.aheadMs = ahead;
+    });
+    clearTimeout(patience);
+    this.#underWay.delete(number);
+    if (bay !== null && number > this.#answered) {
+      this.#answered = number;
+      this.#answeredAt = performance.now();
+      this.#letGoBefore(number);
+      this.#snapshot(bay);
+    } else if (this.#underWay.size === 0 && this.#answered !== this.#asked) {
+      this.#held = [];   // the next snapshot will hold what these would have told
+    }
+  }
+
+  /** Snapshots that were asked for earlier and hang tell nothing new: what comes live need not wait for them. */
+  #letGoBefore(number: number): void {
+    for (const [earlier, givingUp] of this.#underWay) {
+      if (earlier > number) continue;
+      this.#underWay.delete(earlier);
+      givingUp.abort();
     }
   }
 
@@ -105,16 +152,16 @@ export class Contact {
     this.#events.message({ kind: 'snapshot', bay });
     this.#follow(bay);
     const held = this.#held ?? [];
-    this.#held = null;
+    this.#held = this.#underWay.size > 0 ? [...held] : null;   // a snapshot that is still to come may be older than these
     for (const tell of held) tell();
     this.#events.changed();
   }
 
   #follow(bay: Bay): void {
     const topic = bay.job && bay.point ? `${root}jobs/${bay.job}/points/${bay.point}/result` : '';
-    if (topic === this.#resultTopic || !this.#client?.connected) return;
-    if (this.#resultTopic) this.#client.unsubscribe(this.#resultTopic);
-    if (topic) this.#client.subscribe(topic);
+    if (topic === this.#resultTopic || !this.connected) return;
+    if (this.#resultTopic) this.#line?.unsubscribe(this.#resultTopic);
+    if (topic) this.#line?.subscribe([topic]);
     this.#resultTopic = topic;
   }
 
@@ -150,4 +197,22 @@ function meaning(topic: string, payload: Uint8Array, events: ContactEvents): Hel
   if (kind === 'captures' && leaf === 'progress') return () => events.message({ kind: 'progress', progress: body as Progress });
   if (kind === 'jobs' && topic.endsWith('/result')) return () => events.message({ kind: 'result', result: body as Result });
   return null;
+}
+
+/** A snapshot of the bay; null where none came. */
+async function snapshot(signal: AbortSignal, tellAhead: (milliseconds: number) => void): Promise<Bay | null> {
+  try {
+    const answer = await fetch(`/api/v1/bay${location.search}`, {
+      headers: { accept: 'application/json' },
+      cache: 'no-store',
+      signal,
+    });
+    if (answer.status === 401) location.reload();   // unpaired meanwhile: the station says what to do
+    if (!answer.ok) return null;
+    const stationTime = Date.parse(answer.headers.get('date') ?? '');
+    if (Number.isFinite(stationTime)) tellAhead(stationTime - Date.now());
+    return (await answer.json()) as Bay;
+  } catch {
+    return null;
+  }
 }

@@ -140,11 +140,11 @@ test('an idle bay lists its gauges', () => {
 });
 
 test('a broken line is told by its age, a short pause is not', () => {
-  assert.equal(contactWords(false, 1000), '');
-  assert.equal(contactWords(false, 4100), 'No contact with the station for 4 s');
-  assert.equal(contactWords(true, 4100), '');
-  assert.equal(contactWords(true, 60_000), 'No contact with the station for 60 s');
-  assert.equal(contactWords(false, 240_000), 'No contact with the station for 4 min');
+  assert.equal(contactWords(1900, 2000), '');
+  assert.equal(contactWords(2100, 2000), 'No contact with the station for 2 s');
+  assert.equal(contactWords(3400, 3500), '');
+  assert.equal(contactWords(60_000, 3500), 'No contact with the station for 60 s');
+  assert.equal(contactWords(240_000, 2000), 'No contact with the station for 4 min');
 });
 
 test('the age of a record is told in the unit that fits', () => {
