@@ -93,7 +93,7 @@ internal static class LiftAnswer
     }
 
     // The rounding is in what the fits leave in doubt: both take each reading as the step that it fell in.
-    private static RunoutBudget Budget(double movement, double fit, GaugeTraits gauge) => new(fit, 0, gauge.ErrorDoubt, gauge.LeanDoubt(movement));
+    private static RunoutBudget Budget(double movement, double fit, GaugeTraits gauge) => new(fit, 0, gauge.ErrorDoubt, gauge.LeanDoubt(movement), gauge.TemperatureDoubt(movement));
 
     private static Measured<Length> Of(double millimetres, double standard) => new(Length.FromMillimetres(millimetres), Length.FromMillimetres(2 * standard));
 

@@ -33,7 +33,7 @@ internal sealed class SettingsDesk(StationOptions options)
     public string Save(ShopFile settings, string? seen)
     {
         var after = SharedText.Change(options.Data.Shop, seen, text => With(text, ShopFile.Parse(text, options.Data.Shop), settings));
-        options.Shop.Now = settings;
+        options.Shop.Now = ShopFile.Parse(after.Text, options.Data.Shop);
         return after.Tag;
     }
 
