@@ -27,6 +27,7 @@ const result = await build({
   minify: true,
   format: 'esm',
   platform: 'browser',
+  inject: ['src/node-in-browser.ts'],
   target: ['es2022', 'chrome110', 'firefox115', 'safari16.4'],
   chunkNames: '[name]-[hash]',
   assetNames: 'fonts/[name]',

@@ -1,6 +1,6 @@
 // One line to the station's broker: opened, subscribed, kept alive, and said to be closed. It does not open itself again.
 
-import { connect, kinds, PacketReader, ping, publishedIn, shortAt, subscribe, unsubscribe } from './mqtt-packets';
+import { generate, parser, type Packet } from 'mqtt-packet';
 
 export interface LineEvents {
   /** The broker has let this screen in. */
@@ -15,10 +15,13 @@ export interface LineEvents {
 
 export const keepAliveSeconds = 2;
 
+/** MQTT 3.1.1 (OASIS Standard, 29 October 2014), of which a screen only listens, at QoS 0. */
+const mqtt = { protocolId: 'MQTT', protocolVersion: 4 } as const;
+
 export class BrokerLine {
   readonly #events: LineEvents;
   readonly #socket: WebSocket;
-  readonly #packets = new PacketReader();
+  readonly #packets = parser(mqtt);
   #upkeep: ReturnType<typeof setInterval> | undefined;
   #newestId = 0;
   #isClosed = false;
@@ -27,19 +30,23 @@ export class BrokerLine {
     this.#events = events;
     this.#socket = new WebSocket(address, 'mqtt');
     this.#socket.binaryType = 'arraybuffer';
-    this.#socket.onopen = () => this.#socket.send(connect(`bay-${crypto.getRandomValues(new Uint32Array(2)).join('-')}`, keepAliveSeconds) as BufferSource);
-    this.#socket.onmessage = ({ data }) => this.#take(new Uint8Array(data as ArrayBuffer));
+    this.#packets.on('packet', (packet) => this.#take(packet));
+    this.#packets.on('error', () => this.close());   // what came is not MQTT
+    this.#socket.onopen = () => this.#send({
+      cmd: 'connect', ...mqtt, clientId: `bay-${crypto.getRandomValues(new Uint32Array(2)).join('-')}`, clean: true, keepalive: keepAliveSeconds,
+    });
+    this.#socket.onmessage = ({ data }) => this.#packets.parse(Buffer.from(data as ArrayBuffer));
     this.#socket.onclose = () => this.close();
   }
 
   /** Subscribes, and tells which answer means that it stands. */
   subscribe(topics: readonly string[]): number {
-    this.#send(subscribe(++this.#newestId, topics));
+    this.#send({ cmd: 'subscribe', messageId: ++this.#newestId, subscriptions: topics.map((topic) => ({ topic, qos: 0 })) });
     return this.#newestId;
   }
 
   unsubscribe(topic: string): void {
-    this.#send(unsubscribe(++this.#newestId, topic));
+    this.#send({ cmd: 'unsubscribe', messageId: ++this.#newestId, unsubscriptions: [topic] });
   }
 
   /** Closes it, at once for this screen; the other end may hear of it later or never. */
@@ -52,30 +59,21 @@ export class BrokerLine {
     this.#events.closed();
   }
 
-  #send(bytes: Uint8Array): void {
-    if (this.#socket.readyState === WebSocket.OPEN) this.#socket.send(bytes as BufferSource);
+  #send(packet: Packet): void {
+    if (this.#socket.readyState === WebSocket.OPEN) this.#socket.send(generate(packet, mqtt) as unknown as BufferSource);
   }
 
-  #take(bytes: Uint8Array): void {
-    try {
-      for (const packet of this.#packets.push(bytes)) {
-        if (packet.kind === kinds.connectAnswer && packet.body[1] !== 0) return this.close();
-        this.#events.heard(packet.kind === kinds.publish);
-        if (packet.kind === kinds.connectAnswer) this.#open();
-        else if (packet.kind === kinds.subscribeAnswer) this.#events.subscribed(shortAt(packet.body, 0));
-        else if (packet.kind === kinds.publish) this.#tell(publishedIn(packet));
-      }
-    } catch {
-      this.close();   // what came is not MQTT
-    }
+  #take(packet: Packet): void {
+    if (this.#isClosed) return;
+    if (packet.cmd === 'connack' && packet.returnCode !== 0) return this.close();
+    this.#events.heard(packet.cmd === 'publish');
+    if (packet.cmd === 'connack') this.#open();
+    else if (packet.cmd === 'suback') this.#events.subscribed(packet.messageId ?? 0);
+    else if (packet.cmd === 'publish') this.#events.message(packet.topic, typeof packet.payload === 'string' ? Buffer.from(packet.payload) : packet.payload);
   }
 
   #open(): void {
-    this.#upkeep = setInterval(() => this.#send(ping), keepAliveSeconds * 1000);
+    this.#upkeep = setInterval(() => this.#send({ cmd: 'pingreq' }), keepAliveSeconds * 1000);
     this.#events.opened();
-  }
-
-  #tell(message: ReturnType<typeof publishedIn>): void {
-    if (message !== null) this.#events.message(message.topic, message.payload);
   }
 }
