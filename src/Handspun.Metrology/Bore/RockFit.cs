@@ -1,3 +1,4 @@
+using Handspun.Metrology.Fitting;
 using MathNet.Numerics.LinearAlgebra;
 
 namespace Handspun.Metrology.Bore;

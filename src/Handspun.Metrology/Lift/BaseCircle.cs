@@ -1,6 +1,5 @@
 using Handspun.Metrology.Fitting;
 using Handspun.Metrology.Runout;
-using MathNet.Numerics.LinearAlgebra;
 
 namespace Handspun.Metrology.Lift;
 
@@ -9,14 +8,18 @@ namespace Handspun.Metrology.Lift;
 /// <param name="Covariance">Their covariance, 3 × 3.</param>
 /// <param name="Runout">Full movement over the arc on which the tappet rests, in millimetres.</param>
 /// <param name="RunoutDoubt">Its standard uncertainty.</param>
-/// <param name="Sigma">Scatter of the readings about it, in millimetres.</param>
-internal sealed record BaseCircle(double[] Series, double[] Covariance, double Runout, double RunoutDoubt, double Sigma)
+internal sealed record BaseCircle(double[] Series, double[] Covariance, double Runout, double RunoutDoubt)
 {
     // A lobe with ramps takes up to about half the turn of the cam (common practice, no source); this much of the far side rests.
     private const double HalfArc = 72.0 / 360;
     private const double HalfArcInDoubt = 40.0 / 360;   // where the angle is known to some twenty degrees only, a flank keeps away
     private const double RestsWithin = 0.06;
     private const int FewestReadings = 8;
+    private const int MostReadings = 300;
+    private const double LeastNoise = 0.0002;
+    private const double AnyLevel = 1;
+
+    // An arc says little of how the circle goes on under the lobe; that it does not run out by more than cams do says the rest:
     private const double UsualRunout = 0.015;   // standard deviation of cosine and sine, in millimetres; from memory of cams in their bearings
 
     /// <summary>From the readings opposite the nose; null where they do not rest.</summary>
@@ -45,7 +48,16 @@ internal sealed record BaseCircle(double[] Series, double[] Covariance, double R
 
         double[] values = [.. heights];
         var wave = new KnownAngleFit([.. at], values, [], 1, 0, Math.Max(0.3 * trace.Resolution, 1e-6));
-        var (series, covariance) = Believed(wave, RoundedAlike.Widening(values, wave.Sigma, trace.Resolution));
+        int[] used = Used(wave.Weights);
+        var level = wave.Series[0];
+        var (series, covariance) = RoundedFit.Of(
+            Array.ConvertAll(used, i => Row(at[i])),
+            Array.ConvertAll(used, i => values[i] - level),
+            trace.Resolution,
+            [AnyLevel, UsualRunout, UsualRunout],
+            wave.Sigma,
+            LeastNoise);
+        series[0] += level;
 
         const int steps = 144;
         var (high, low) = (nose + 0.5, nose + 0.5);
@@ -57,7 +69,7 @@ internal sealed record BaseCircle(double[] Series, double[] Covariance, double R
         }
 
         double[] across = [.. Row(high).Zip(Row(low), (top, bottom) => top - bottom)];
-        return new(series, covariance, Dot(across, series), Math.Sqrt(Math.Max(0, Variance(across, covariance))), wave.Sigma);
+        return new(series, covariance, Dot(across, series), Math.Sqrt(Math.Max(0, Variance(across, covariance))));
     }
 
     /// <summary>Height of the circle at an angle, and the variance of it.</summary>
@@ -67,12 +79,12 @@ internal sealed record BaseCircle(double[] Series, double[] Covariance, double R
         return (Dot(row, Series), Math.Max(0, Variance(row, Covariance)));
     }
 
-    // An arc says little of how the circle goes on under the lobe; that it does not run out by more than cams do says the rest.
-    private static (double[] Series, double[] Covariance) Believed(KnownAngleFit wave, double alike)
+    // Those that are no knocks; so many at most, evenly over all turns, for a ground circle is not round to less than they tell.
+    private static int[] Used(double[] weights)
     {
-        var told = (alike * Matrix<double>.Build.DenseOfRowMajor(3, 3, wave.Covariance())).Inverse();
-        var believed = (told + Matrix<double>.Build.DenseOfDiagonalArray([0, 1 / (UsualRunout * UsualRunout), 1 / (UsualRunout * UsualRunout)])).Inverse();
-        return ((believed * told * Vector<double>.Build.Dense(wave.Series)).AsArray(), believed.ToRowMajorArray());
+        int[] sound = [.. Enumerable.Range(0, weights.Length).Where(i => weights[i] > 0)];
+        var apart = Math.Max(1, sound.Length / (double)MostReadings);
+        return [.. Enumerable.Range(0, (int)(sound.Length / apart)).Select(k => sound[(int)(k * apart)])];
     }
 
     private static double[] Row(double turns)

@@ -28,14 +28,14 @@ internal static class LiftAnswer
             Reference = basis.Told.Reference,
             ZeroTold = basis.Told.ZeroTold,
             CheckingLift = settings.CheckingLift,
-            LobeLift = LobeLift(nose, trace, gauge),
-            BaseCircleRunout = Of(circle.Runout, Budget(circle.Runout, circle.RunoutDoubt, circle.Sigma, trace, gauge).Expanded.Millimetres / 2),
+            LobeLift = LobeLift(nose, gauge),
+            BaseCircleRunout = Of(circle.Runout, Budget(circle.Runout, circle.RunoutDoubt, gauge).Expanded.Millimetres / 2),
             AngleDegrees = Angles(capture, trace, fit),
             CurveMillimetres = [.. Enumerable.Range(0, 360).Select(degree => fit.At(degree / 360.0).Height - circle.At(degree / 360.0).Height)],
             Rejected = trace.LeftOutBy(fit.Weights),
         };
         result = result with { ValveLift = ValveLift(result.LobeLift!.Value, settings) };
-        var gaugeDoubt = Budget(0, Math.Sqrt(circle.At(highest).Variance), circle.Sigma, trace, gauge).Expanded.Millimetres / 2;
+        var gaugeDoubt = Budget(0, Math.Sqrt(circle.At(highest).Variance), gauge).Expanded.Millimetres / 2;
         var below = Math.Min(MiddleBelowMillimetres, MiddleBelowShare * nose.Lift);
         if (settings.CheckingLift.Millimetres >= nose.Lift
             || LobeFlanks.Find(fit, circle, nose.Turns, nose.Lift - below, gaugeDoubt) is not { } upper
@@ -77,8 +77,8 @@ internal static class LiftAnswer
         return all.Where(one => one.When).Select(one => one.Warning);
     }
 
-    private static Measured<Length> LobeLift(LobeNose nose, Trace trace, GaugeTraits gauge) =>
-        Of(nose.Lift, Budget(nose.Lift, nose.Doubt, nose.Scatter, trace, gauge).Expanded.Millimetres / 2);
+    private static Measured<Length> LobeLift(LobeNose nose, GaugeTraits gauge) =>
+        Of(nose.Lift, Budget(nose.Lift, nose.Doubt, gauge).Expanded.Millimetres / 2);
 
     // Both inputs are independent: relative variances add (JCGM 100:2008, 5.1.6).
     private static Measured<Length>? ValveLift(Measured<Length> lobe, LiftSettings settings)
@@ -92,9 +92,8 @@ internal static class LiftAnswer
         return new(Length.FromMillimetres(ratio * lobe.Value.Millimetres), Length.FromMillimetres(u95));
     }
 
-    // A lift is the difference of two rests, each with a rounding of its own.
-    private static RunoutBudget Budget(double movement, double fit, double scatter, Trace trace, GaugeTraits gauge) =>
-        RunoutBudget.For(movement, fit, scatter, Math.Sqrt(2) * trace.Resolution, gauge);
+    // The rounding is in what the fits leave in doubt: both take each reading as the step that it fell in.
+    private static RunoutBudget Budget(double movement, double fit, GaugeTraits gauge) => new(fit, 0, gauge.ErrorDoubt, gauge.LeanDoubt(movement));
 
     private static Measured<Length> Of(double millimetres, double standard) => new(Length.FromMillimetres(millimetres), Length.FromMillimetres(2 * standard));
 

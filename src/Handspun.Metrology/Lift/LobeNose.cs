@@ -6,15 +6,17 @@ namespace Handspun.Metrology.Lift;
 /// <summary>The top of the lobe above its base circle.</summary>
 /// <param name="Turns">Where it is highest, in turns of the cam.</param>
 /// <param name="Lift">Height above the base circle, in millimetres.</param>
-/// <param name="Doubt">Standard uncertainty of the height, from the scatter.</param>
-/// <param name="Scatter">Scatter of the readings there, in millimetres.</param>
-internal readonly record struct LobeNose(double Turns, double Lift, double Doubt, double Scatter)
+/// <param name="Doubt">Standard uncertainty of the height, from the scatter and the rounding of the readings.</param>
+internal readonly record struct LobeNose(double Turns, double Lift, double Doubt)
 {
     private const double HalfWidth = 4.0 / 360;   // a wave of the ripple is three times as long
     private const double Widest = 16.0 / 360;
     private const int FewestReadings = 10;
     private const double MostNoise = 6;
-    private const double Widening = 1.35;   // what robust weights and rounding cost beside (found by simulation)
+    private const double LeastNoise = 0.0002;
+    private const double OfTheStep = 0.3;   // that the series may be off by, for the gauge rounds alike all that rests at the top
+    private const double Widening = 1.6;   // what robust weights and the angle's own fit cost beside (found by simulation)
+    private static readonly double[] Top = [1, 0, -0.5];   // of the parabola, at its middle
     private const double ShareLeft = 0.5;   // of the ripple, by the parabola over the narrowest stretch (found by simulation)
 
     /// <summary>The series' own top, put right by what the readings near it leave over: a series that ends early ripples.</summary>
@@ -31,6 +33,7 @@ internal readonly record struct LobeNose(double Turns, double Lift, double Doubt
     {
         var (level, variance) = circle.At(highest);
         var lift = fit.At(highest).Height - level;
+        var most = Math.Max(OfTheStep * trace.Resolution, fit.Sigma);
         for (var width = HalfWidth; width <= Widest; width *= 1.25)
         {
             List<double> course = [], rests = [];
@@ -38,7 +41,7 @@ internal readonly record struct LobeNose(double Turns, double Lift, double Doubt
             {
                 var from = fit.Turns[i] - highest;
                 from -= Math.Round(from);
-                if (Math.Abs(from) < width)
+                if (Math.Abs(from) < width && fit.Weights[i] > 0)
                 {
                     course.Add(from / width);
                     rests.Add(trace.Millimetres[i] - fit.At(fit.Turns[i]).Height);
@@ -47,20 +50,19 @@ internal readonly record struct LobeNose(double Turns, double Lift, double Doubt
 
             if (course.Count >= FewestReadings)
             {
-                double[] values = [.. rests];
-                var rest = new KnownAngleFit(new double[values.Length], values, [.. course], 0, 2, Math.Max(0.3 * trace.Resolution, 1e-6));
-                var scatter = RoundedAlike.Widening(values, rest.Sigma, trace.Resolution) * VarianceAtTop(rest.Covariance());
+                var (series, covariance) = RoundedFit.Of(
+                    [.. course.Select(Row)], [.. rests], trace.Resolution, [.. Enumerable.Repeat(most, 3)], Math.Max(Spread(rests), LeastNoise), LeastNoise);
+                var scatter = Propagation.Covariance(Top, covariance, Top);
                 var left = Math.Min(fit.Harmonics / 3.0, ShareLeft * Math.Pow(width / HalfWidth, 2)) * fit.Ripple;
-                return new(highest, lift + AtTop(rest.Series), Widening * Math.Sqrt(variance + scatter + left * left), rest.Sigma);
+                return new(highest, lift + Top.Zip(series, (top, value) => top * value).Sum(), Widening * Math.Sqrt(variance + Math.Max(0, scatter) + left * left));
             }
         }
 
-        return new(highest, lift, Math.Sqrt(fit.CovarianceAt(highest, highest) + variance + fit.Ripple * fit.Ripple), fit.Sigma);
+        return new(highest, lift, Math.Sqrt(fit.CovarianceAt(highest, highest) + variance + fit.Ripple * fit.Ripple));
     }
 
-    // The parabola is written mean + slope x + bend (3x² − 1)/2, and the top is at x = 0.
-    private static double AtTop(double[] series) => series[0] - series[2] / 2;
+    // Mean + slope x + bend (3x² − 1)/2.
+    private static double[] Row(double x) => [1, x, (3 * x * x - 1) / 2];
 
-    private static double VarianceAtTop(double[] covariance) =>
-        Math.Max(0, covariance[0] - (covariance[2] + covariance[6]) / 2 + covariance[8] / 4);
+    private static double Spread(List<double> rests) => Math.Sqrt(rests.Sum(rest => rest * rest) / rests.Count);
 }

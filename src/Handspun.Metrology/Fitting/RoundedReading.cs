@@ -1,6 +1,6 @@
 using MathNet.Numerics;
 
-namespace Handspun.Metrology.Bore;
+namespace Handspun.Metrology.Fitting;
 
 /// <summary>What one rounded reading says about the value behind it, where that is expected normal about a prediction.</summary>
 /// <param name="Gradient">Slope of the log likelihood in the prediction, in 1/mm.</param>
@@ -30,6 +30,18 @@ internal readonly record struct RoundedReading(double Gradient, double Curvature
         var mean = (atLow - atHigh) / within;
         var edges = (low * atLow - high * atHigh) / within;
         return new(Math.Sign(off) * mean / noise, Math.Max(0, mean * mean - edges) / (noise * noise), noise * noise * Math.Max(0, 1 + edges));
+    }
+
+    /// <summary>The logarithm of how likely a reading is.</summary>
+    /// <param name="off">Reading minus prediction.</param>
+    /// <param name="step">The gauge's step; above 0.</param>
+    /// <param name="noise">Standard deviation before rounding; above 0.</param>
+    public static double LogLikelihood(double off, double step, double noise)
+    {
+        var (low, high) = ((Math.Abs(off) - step / 2) / noise, (Math.Abs(off) + step / 2) / noise);
+        return low > Far
+            ? -0.5 * low * low - Math.Log(low * Constants.Sqrt2Pi)   // the first term of the tail, within 3 in 100 from there on
+            : Math.Log(0.5 * (SpecialFunctions.Erfc(low / Constants.Sqrt2) - SpecialFunctions.Erfc(high / Constants.Sqrt2)));
     }
 
     private static double Density(double at) => Math.Exp(-0.5 * at * at) / Constants.Sqrt2Pi;
