@@ -19,7 +19,10 @@ internal static class NextPoint
             && steps is [{ IsThrough: true, Point: { } here, Gate: null or { IsOpen: true } }, .. var after]
             && after.Find(step => !step.IsThrough) is { State: StepState.Open, Point: { } next }
             && CaptureMethods.Find(next.Kind) is not null
-            && (next.Kind == PointKind.Bore) == (here.Kind == PointKind.Bore)   // a bore gauge is no indicator
+            && Tool(next.Kind) == Tool(here.Kind)
             ? next : null;
     }
+
+    // A bore gauge is no indicator, and one that stands over a table and was set there is not taken away in between.
+    private static PointKind? Tool(PointKind kind) => kind is PointKind.Bore or PointKind.OutsideSize ? kind : null;
 }
