@@ -6,7 +6,7 @@ namespace Handspun.Jobs.Points.Catalogue;
 internal static class BodyPoints
 {
     private const string Roll =
-        "With an indicator on a stand over a flat table, set on a pin or a block whose size you type: roll it slowly through under the plunger and back, three times or more. Or type what a micrometer shows.";
+        "With an indicator with a round tip on a stand over a flat table, set on a pin or a block whose size you type: roll it slowly through under the plunger and back, three times or more. Or type what a micrometer shows.";
 
     public static IReadOnlyList<MeasuringPoint> All { get; } =
     [
@@ -23,7 +23,7 @@ internal static class BodyPoints
             Code = $"cam-journal-{side.Item1}",
             Title = $"Cam journal {side.Item2}",
             Kind = PointKind.OutsideSize,
-            How = $"Measure across the journal where its bearing runs, at two places a quarter of a turn apart; the larger counts. Clean, and at the temperature of the case. {Roll}",
+            How = "Measure across the journal where its bearing runs, at two places a quarter of a turn apart; type the larger. Clean, and at the temperature of the case.",
             Plausible = PlausibleAt.Between("a cam journal", 10, 60),
         }),
     ];
