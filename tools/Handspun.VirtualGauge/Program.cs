@@ -20,6 +20,8 @@ var noise = new Option<double>("--noise-um") { Description = "Standard deviation
 var endPlay = new Option<double>("--end-play-mm") { Description = "End play of the shaft for the word 'push-pull', in millimetres.", DefaultValueFactory = _ => 0.12 };
 var bore = new Option<double>("--bore-mm") { Description = "Diameter of the bore for the word 'rock', in millimetres.", DefaultValueFactory = _ => 21.4 };
 var boreOff = new Option<double>("--bore-off-mm") { Description = "How much larger that bore is than what the gauge was zeroed at, in millimetres.", DefaultValueFactory = _ => 0.012 };
+var body = new Option<double>("--body-mm") { Description = "Diameter of the body for the word 'roll', in millimetres.", DefaultValueFactory = _ => 21.39 };
+var bodyOff = new Option<double>("--body-off-mm") { Description = "How much larger that body is than what the gauge was set on, in millimetres.", DefaultValueFactory = _ => 0.008 };
 var camLift = new Option<double>("--cam-lift-mm") { Description = "How high the cam lifts the tappet for the word 'cam', in millimetres.", DefaultValueFactory = _ => 9 };
 
 var speak = new Option<string>("--speak") { Description = "Send what a profile of this name reads.", DefaultValueFactory = _ => "text-line" };
@@ -35,9 +37,9 @@ var sample = new Option<string?>("--sample") { Description = "Write a journal of
 
 var switches = new Option<bool>("--switch-unit") { Description = "With --sample: somebody presses the unit button half way." };
 
-var root = new RootCommand("A gauge that is not there: sends the frames of an indicator on a shaft that a hand turns or pushes and pulls, on a tappet of a cam, or in a bore gauge that it rocks, over a real serial device.")
+var root = new RootCommand("A gauge that is not there: sends the frames of an indicator on a shaft that a hand turns or pushes and pulls, on a tappet of a cam, in a bore gauge that it rocks, or over a body that it rolls, over a real serial device.")
 {
-    link, tcp, tir, harmonics, seed, rate, turns, speed, every, inch, noise, endPlay, bore, boreOff, camLift, off, toward, fault, faultAt, index, teeth, camCentre, speak, sample, switches,
+    link, tcp, tir, harmonics, seed, rate, turns, speed, every, inch, noise, endPlay, bore, boreOff, body, bodyOff, camLift, off, toward, fault, faultAt, index, teeth, camCentre, speak, sample, switches,
 };
 root.SetAction(async (parsed, stopping) =>
 {
@@ -79,7 +81,7 @@ root.SetAction(async (parsed, stopping) =>
         TurnEvery = parsed.GetValue(every) is { } seconds ? TimeSpan.FromSeconds(seconds) : null,
     };
     var tcpPort = parsed.GetValue(tcp) ?? (OperatingSystem.IsWindows() ? 0 : null);
-    var work = new HandWork { EndPlayMillimetres = parsed.GetValue(endPlay), BoreMillimetres = parsed.GetValue(bore), BoreOffMillimetres = parsed.GetValue(boreOff), CamLiftMillimetres = parsed.GetValue(camLift), CamCentreDegrees = parsed.GetValue(camCentre) };
+    var work = new HandWork { EndPlayMillimetres = parsed.GetValue(endPlay), BoreMillimetres = parsed.GetValue(bore), BoreOffMillimetres = parsed.GetValue(boreOff), BodyMillimetres = parsed.GetValue(body), BodyOffMillimetres = parsed.GetValue(bodyOff), CamLiftMillimetres = parsed.GetValue(camLift), CamCentreDegrees = parsed.GetValue(camCentre) };
     IWire Plug() => tcpPort is { } port ? new TcpOutlet(port) : new PseudoTerminal(parsed.GetValue(link));
     var shaft = new ShaftUnderIndicator(shape, indicator, speech, parsed.GetValue(seed)) { Inch = parsed.GetValue(inch), HasIndex = parsed.GetValue(index) || parsed.GetValue(teeth) > 0, TeethPerTurn = Math.Max(1, parsed.GetValue(teeth)), MissesTooth = parsed.GetValue(teeth) > 1 };
     await new VirtualGauge(shaft, work, Plug, pace, TimeProvider.System)

@@ -8,7 +8,7 @@ namespace Handspun.VirtualGauge;
 /// <summary>Sends what the indicator shows, at a real gauge's pace, and does what it is told on its standard input.</summary>
 /// <remarks>
 /// Words on the input, one a line: <c>turn [TURNS]</c> puts the hand to the wheel, <c>push-pull [CYCLES]</c> to the shaft's
-/// end, <c>rock [CYCLES]</c> to a gauge in a bore, <c>cam [TURNS OF THE CRANK]</c> to a crank with the indicator on a tappet;
+/// end, <c>rock [CYCLES]</c> to a gauge in a bore, <c>roll [CYCLES]</c> to a body under the gauge, <c>cam [TURNS OF THE CRANK]</c> to a crank with the indicator on a tappet;
 /// <c>unplug</c> and <c>plug</c> pull the cable out and put it back, <c>noise</c> sends a line that is no reading, <c>inch</c>
 /// and <c>mm</c> switch its unit, <c>battery</c> runs its battery down. The end of the input ends the gauge.
 /// </remarks>
@@ -72,6 +72,9 @@ internal sealed class VirtualGauge(ShaftUnderIndicator shaft, HandWork work, Fun
                 break;
             case ["rock", .. var cycles] when CyclesOf(cycles) is { } rocks:
                 shaft.Move(now, HandMotion.Rock(work, rocks, ++_motions));
+                break;
+            case ["roll", .. var cycles] when CyclesOf(cycles) is { } rolls:
+                shaft.Move(now, HandMotion.Roll(work, rolls, ++_motions));
                 break;
             case ["cam", .. var asked] when TurnsOf(asked) is { } crankTurns:
                 shaft.Move(now, HandMotion.Cam(work, _crankTurns, crankTurns, pace.TurnsPerSecond, ++_motions));

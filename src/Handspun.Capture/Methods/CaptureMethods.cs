@@ -1,6 +1,7 @@
 using Handspun.Capture.Methods.Bore;
 using Handspun.Capture.Methods.EndPlay;
 using Handspun.Capture.Methods.Lift;
+using Handspun.Capture.Methods.Outside;
 using Handspun.Capture.Methods.Runout;
 using Handspun.Jobs.Points;
 
@@ -10,7 +11,7 @@ namespace Handspun.Capture.Methods;
 public static class CaptureMethods
 {
     /// <summary>All methods, one a kind.</summary>
-    public static IReadOnlyList<ICaptureMethod> All { get; } = [new RunoutCapture(), new EndPlayCapture(), new BoreCapture(), new LiftCapture()];
+    public static IReadOnlyList<ICaptureMethod> All { get; } = [new RunoutCapture(), new EndPlayCapture(), new BoreCapture(), new BodyCapture(), new LiftCapture()];
 
     /// <summary>The method for a kind of point; null where its points are typed.</summary>
     public static ICaptureMethod? Find(PointKind kind) => All.FirstOrDefault(method => method.Kind == kind);

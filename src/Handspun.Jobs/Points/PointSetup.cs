@@ -7,6 +7,7 @@ namespace Handspun.Jobs.Points;
 [JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
 [JsonDerivedType(typeof(RunoutSetup), "runout")]
 [JsonDerivedType(typeof(BoreSetup), "bore")]
+[JsonDerivedType(typeof(BodySetup), "outside-size")]
 [JsonDerivedType(typeof(LiftSetup), "lift-curve")]
 [JsonDerivedType(typeof(CamCardSetup), "cam-timing")]
 public abstract record PointSetup

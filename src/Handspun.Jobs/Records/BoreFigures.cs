@@ -8,9 +8,12 @@ using Handspun.Metrology.Quantities;
 
 namespace Handspun.Jobs.Records;
 
-/// <summary>What rocking a bore gauge found at one place, as it is kept. Lengths in millimetres; null where it is not known.</summary>
+/// <summary>What rocking a bore gauge found at one place, or rolling a body through under a gauge, as it is kept. Lengths in millimetres; null where it is not known.</summary>
 public sealed record BoreFigures : ResultFigures
 {
+    /// <summary>Whether it is the size of a body across.</summary>
+    public bool Outside { get; init; }
+
     /// <summary>Passes through the turning point that count.</summary>
     public int Passes { get; init; }
 
@@ -38,7 +41,7 @@ public sealed record BoreFigures : ResultFigures
     /// <summary>What the gauge showed at each pass, in order; null where there is no result.</summary>
     public IReadOnlyList<double>? ByPassMillimetres { get; init; }
 
-    /// <summary>Size of the ring or micrometer that the gauge was set to; null where it was not said.</summary>
+    /// <summary>Size of the ring, micrometer or other reference that the gauge was set to; null where it was not said.</summary>
     public double? SettingMillimetres { get; init; }
 
     /// <summary>Its expanded uncertainty (k = 2).</summary>
@@ -55,7 +58,7 @@ public sealed record BoreFigures : ResultFigures
 
     /// <inheritdoc/>
     [JsonIgnore]
-    public override PointKind Kind => PointKind.Bore;
+    public override PointKind Kind => Outside ? PointKind.OutsideSize : PointKind.Bore;
 
     /// <inheritdoc/>
     public override Length? Value => LengthOf(SizeMillimetres ?? DeviationMillimetres);
@@ -69,15 +72,15 @@ public sealed record BoreFigures : ResultFigures
         : null;
 
     /// <inheritdoc/>
-    public override string ValueTitle => DeviationMillimetres is not null && SizeMillimetres is null ? "Deviation from the gauge's zero" : "Bore";
+    public override string ValueTitle => DeviationMillimetres is not null && SizeMillimetres is null ? "Deviation from the gauge's zero" : Outside ? "Size across" : "Bore";
 
     /// <inheritdoc/>
     public override string? NotJudged => DeviationMillimetres is not null && SizeMillimetres is null
-        ? "It is the deviation from the gauge's zero, and no limit is held against it: type the size of the ring or micrometer, and measure again."
+        ? $"It is the deviation from the gauge's zero, and no limit is held against it: type the size of the {(Outside ? "reference" : "ring or micrometer")}, and measure again."
         : null;
 
     /// <inheritdoc/>
-    public override string SurerBy => "Measure again with more passes, a finer gauge or a ring whose size is known better.";
+    public override string SurerBy => $"Measure again with more passes, a finer gauge or a {(Outside ? "reference" : "ring")} whose size is known better.";
 
     /// <inheritdoc/>
     public override IEnumerable<Figure> ToShow(LengthUnit unit)

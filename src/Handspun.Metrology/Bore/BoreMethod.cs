@@ -4,7 +4,8 @@ using Handspun.Metrology.Runout;
 
 namespace Handspun.Metrology.Bore;
 
-/// <summary>A bore from a two-point gauge that a hand rocks through its turning point, where the reading is least.</summary>
+/// <summary>A bore from a two-point gauge that a hand rocks through its turning point, where it spans least; and the size of a round body that a hand rolls through under a gauge, where it spans most.</summary>
+/// <remarks>A body under a round tip is as high as √(r² − x²) at x beside its middle, near there a square as a leaning gauge has it: the same fit upside down.</remarks>
 public static class BoreMethod
 {
     private const double ManyKnocksShare = 0.05;
@@ -18,8 +19,8 @@ public static class BoreMethod
     {
         ArgumentNullException.ThrowIfNull(gauge);
         ArgumentNullException.ThrowIfNull(settings);
-        var bare = new BoreResult { Status = BoreStatus.Rejected, Readings = millimetres.Length, PassesWanted = settings.PassesWanted };
-        if ((CaptureCheck.FaultOfReadings(seconds, millimetres) ?? BoreWords.FaultOf(settings.Setting)) is { } fault)
+        var bare = new BoreResult { Status = BoreStatus.Rejected, Readings = millimetres.Length, PassesWanted = settings.PassesWanted, Outside = settings.Outside };
+        if ((CaptureCheck.FaultOfReadings(seconds, millimetres) ?? BoreWords.FaultOf(settings)) is { } fault)
         {
             return bare with { Missing = fault };
         }
@@ -27,10 +28,10 @@ public static class BoreMethod
         bare = bare with { Status = BoreStatus.TooShort };
         if (millimetres.Length < CaptureCheck.FewestReadings)
         {
-            return bare with { Missing = BoreWords.NoMovement };
+            return bare with { Missing = BoreWords.Of(settings).NoMovement };
         }
 
-        var sense = settings.LargerReadsHigher ? 1 : -1;
+        var sense = settings.LargerReadsHigher == settings.Outside ? -1 : 1;
         var values = millimetres.ToArray();
         for (var i = 0; i < values.Length; i++)
         {
@@ -39,7 +40,7 @@ public static class BoreMethod
 
         var found = Found(seconds.ToArray(), values, gauge.Resolution.Millimetres);
         bare = bare with { Knocks = found.Knocks, Turnings = found.Rocks?.Bottoms.Count ?? 0 };
-        return BoreWords.Lacking(found, values) is { } lacking
+        return BoreWords.Of(settings).Lacking(found, values) is { } lacking
             ? bare with { Missing = lacking }
             : Measured(bare, found, sense, gauge, settings);
     }
@@ -56,13 +57,13 @@ public static class BoreMethod
         }
 
         var part = PassSearch.Of(seconds[from..to], values[from..to], resolution, from);
-        return part.Passes.Count > whole.Passes.Count && BoreWords.Lacking(part, values) is null ? part : whole;
+        return part.Passes.Count > whole.Passes.Count && BoreWords.IsWhole(part) ? part : whole;
     }
 
     private static BoreResult Measured(BoreResult bare, PassSearch found, int sense, GaugeTraits gauge, BoreSettings settings)
     {
         var budget = BoreBudget.For(found.Doubt, found.Step, gauge, settings.Setting);
-        var deviation = found.Bore - sense * (settings.Setting?.Shown.Millimetres ?? 0);
+        var deviation = (settings.Outside ? -1 : 1) * (found.Bore - sense * (settings.Setting?.Shown.Millimetres ?? 0));
         var result = bare with
         {
             Status = BoreStatus.Measured,

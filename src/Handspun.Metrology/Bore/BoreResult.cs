@@ -30,6 +30,9 @@ public sealed record BoreResult
     /// <summary>One plain sentence that says what is missing and what to do next; null where the bore was measured.</summary>
     public string? Missing { get; init; }
 
+    /// <summary>Whether it is the size of a body across, and no bore.</summary>
+    public bool Outside { get; init; }
+
     /// <summary>Readings in the capture, those left out included.</summary>
     public required int Readings { get; init; }
 

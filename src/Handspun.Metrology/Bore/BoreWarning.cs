@@ -42,8 +42,17 @@ public static class BoreWarningText
     };
 
     /// <summary>One plain sentence for the screen and the record.</summary>
-    public static string Sentence(BoreWarning warning) => warning switch
+    /// <param name="warning">The warning.</param>
+    /// <param name="outside">Whether it is about a body that is rolled through under a gauge, and not about a bore.</param>
+    public static string Sentence(BoreWarning warning, bool outside) => warning switch
     {
+        BoreWarning.FewPasses when outside => "Fewer passes through the turning point than wanted were seen; roll the body through again for a surer result.",
+        BoreWarning.PassesDisagree when outside => "The passes do not agree; wipe body and table, press the body flat on it and roll evenly.",
+        BoreWarning.TurnedBackEarly when outside => "Sometimes the body turned back before its largest size and was left out there.",
+        BoreWarning.FewReadingsPerPass when outside => "Few readings a pass; roll slower.",
+        BoreWarning.ManyRejected when outside => "Many readings were left out; check that the gauge sits tight in its stand.",
+        BoreWarning.ShallowRock when outside => "The body was rolled by a few steps of the display only; roll it a little further each way.",
+        BoreWarning.NoSetting when outside => "What the gauge was set to is not known: type the size of the reference to get the body's size.",
         BoreWarning.FewPasses => "Fewer passes through the turning point than wanted were seen; rock again for a surer result.",
         BoreWarning.PassesDisagree => "The passes do not agree; seat the gauge's centring shoe well and rock evenly.",
         BoreWarning.TurnedBackEarly => "Some rocks turned back before the turning point and were left out.",

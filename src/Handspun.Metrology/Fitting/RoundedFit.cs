@@ -5,9 +5,10 @@ namespace Handspun.Metrology.Fitting;
 /// <summary>Few unknowns fitted to rounded readings, each taken as what it is: a step of the gauge within which the value fell.</summary>
 /// <remarks>
 /// The likelihood of a rounded reading is flat over its step and falls off at the ends as the noise does, so least squares say too much
-/// where many readings show the same step, and too little where one changes to the next. Each reading's part is put in by the mean
-/// and variance that it leaves to the rest (expectation propagation, Minka 2001). Where so coarse a gauge does not tell its noise, the
-/// answer is the mean over all that is likely, each size of noise being as likely beforehand.
+/// where many readings show the same step, and too little where one changes to the next. Where the answer lies is found by putting each
+/// reading's part in by the mean and variance that it leaves to the rest (expectation propagation, Minka 2001). Many readings of one
+/// step make that too sure, so what is likely is then summed up around there, point by point (importance sampling). Where so
+/// coarse a gauge does not tell its noise, the answer is the mean over all sizes of it, each as likely beforehand.
 /// </remarks>
 internal sealed class RoundedFit
 {
@@ -45,53 +46,36 @@ internal sealed class RoundedFit
     public static (double[] Unknowns, double[] Covariance) Of(double[][] rows, double[] readings, double step, double[] doubts, double sigma, double least)
     {
         var fit = new RoundedFit(rows, readings, step, doubts);
-        var size = doubts.Length;
-        var (weights, best) = (0.0, double.NegativeInfinity);
-        var (first, second) = (new double[size], new double[size * size]);
-        foreach (var noise in Sizes(sigma, step, least))
+        if (IsFine(sigma, step))
         {
-            var evidence = fit.Settle(noise);
-            if (!double.IsFinite(evidence))
-            {
-                continue;
-            }
-
-            // What was summed so far is scaled to the best that was seen, so that no exponential runs over.
-            var scale = evidence > best ? Math.Exp(best - evidence) : 1;
-            best = Math.Max(best, evidence);
-            var weight = Math.Exp(evidence - best);
-            weights = weights * scale + weight;
-            for (var p = 0; p < size; p++)
-            {
-                first[p] = first[p] * scale + weight * fit._mean[p];
-                for (var q = 0; q < size; q++)
-                {
-                    second[p * size + q] = second[p * size + q] * scale + weight * (fit._covariance[p * size + q] + fit._mean[p] * fit._mean[q]);
-                }
-            }
+            fit.Settle(Math.Max(least, Math.Sqrt(sigma * sigma - step * step / 12)));
+            return (fit._mean, fit._covariance);
         }
 
-        double[] mean = Array.ConvertAll(first, sum => sum / weights);
-        return (mean, [.. second.Select((sum, at) => sum / weights - mean[at / size] * mean[at % size])]);
+        var sums = new LikelySums(doubts.Length);
+        foreach (var noise in Sizes(step, least))
+        {
+            fit.Settle(noise);
+            fit.AddLikely(noise, sums);
+        }
+
+        return (sums.Mean, sums.Covariance);
     }
 
-    // The sizes of noise that may be, from the largest. Where the readings spread over several steps it is their variance less the
-    // rounding's (Sheppard's correction), and one size will do.
-    private static IEnumerable<double> Sizes(double sigma, double step, double least)
-    {
-        const double tells = 0.35, smallest = 1.0 / 60, largest = 0.8;
-        if (sigma * sigma > tells * step * step)
-        {
-            return [Math.Max(least, Math.Sqrt(sigma * sigma - step * step / 12))];
-        }
+    // Where the readings spread over several steps their noise is their variance less the rounding's (Sheppard's correction), and normal parts do.
+    private static bool IsFine(double sigma, double step) => sigma * sigma > 0.35 * step * step;
 
+    // The sizes of noise that may be, from the largest.
+    private static IEnumerable<double> Sizes(double step, double least)
+    {
+        const double smallest = 1.0 / 60, largest = 0.8;
         var from = Math.Max(least, smallest * step);
         var to = Math.Max(2 * from, largest * step);
         return Enumerable.Range(0, Tries).Select(i => to * Math.Pow(from / to, i / (Tries - 1.0)));
     }
 
-    // Sweeps until nothing moves any more; gives the logarithm of the evidence for that size of noise.
-    private double Settle(double noise)
+    // Sweeps until nothing moves any more.
+    private void Settle(double noise)
     {
         for (var sweep = 0; sweep < Sweeps; sweep++)
         {
@@ -107,29 +91,22 @@ internal sealed class RoundedFit
                 break;
             }
         }
-
-        return Evidence(noise);
-    }
-
-    // What all other readings say of this one, and what it says itself where that is expected.
-    private (RoundedReading Told, double Expected, double Variance) Without(int i, double noise)
-    {
-        var (variance, centre) = Reach(_rows[i]);
-        var without = 1 / Math.Max(1e-9 / variance, 1 / variance - _precisions[i]);
-        var expected = without * (centre / variance - _pulls[i]);
-        return (RoundedReading.Of(_readings[i] - expected, _step, Math.Sqrt(without + noise * noise)), expected, without);
     }
 
     private void Improve(int i, double noise)
     {
-        var (told, expected, without) = Without(i, noise);
+        // What all other readings say of this one, and what it says itself where that is expected.
+        var (variance, centre) = Reach(_rows[i]);
+        var without = 1 / Math.Max(1e-9 / variance, 1 / variance - _precisions[i]);
+        var expected = without * (centre / variance - _pulls[i]);
+        var told = RoundedReading.Of(_readings[i] - expected, _step, Math.Sqrt(without + noise * noise));
+
         var after = Math.Max(1e-6 * without, without - without * without * told.Curvature);
         var precision = Math.Max(0, 1 / after - 1 / without);
         var pull = (expected + without * told.Gradient) / after - expected / without;
         var (more, stronger) = (precision - _precisions[i], pull - _pulls[i]);
         (_precisions[i], _pulls[i]) = (precision, pull);
 
-        var (variance, centre) = Reach(_rows[i]);
         var (share, moved) = (more / (1 + more * variance), (stronger - more * centre) / (1 + more * variance));
         for (var p = 0; p < _mean.Length; p++)
         {
@@ -163,13 +140,6 @@ internal sealed class RoundedFit
     // All parts put together anew, so that what rounding errors the many small steps left does not add up.
     private void Join()
     {
-        var (normal, right) = Sums();
-        _covariance = normal.Inverse().ToRowMajorArray();
-        Matrix<double>.Build.DenseOfRowMajor(_mean.Length, _mean.Length, _covariance).Multiply(right).AsArray().CopyTo(_mean, 0);
-    }
-
-    private (Matrix<double> Normal, Vector<double> Right) Sums()
-    {
         var normal = Matrix<double>.Build.DenseOfDiagonalArray(_beforehand);
         var right = Vector<double>.Build.Dense(_mean.Length);
         for (var i = 0; i < _rows.Length; i++)
@@ -184,21 +154,43 @@ internal sealed class RoundedFit
             }
         }
 
-        return (normal, right);
+        var covariance = normal.Inverse();
+        _covariance = covariance.ToRowMajorArray();
+        (covariance * right).AsArray().CopyTo(_mean, 0);
     }
 
-    // Of the product of all parts, each scaled so that it says as much in all as its reading does.
-    private double Evidence(double noise)
+    private void AddLikely(double noise, LikelySums sums)
     {
-        var (normal, right) = Sums();
-        var sum = 0.5 * (_beforehand.Sum(Math.Log) - Math.Log(normal.Determinant()) + right * Vector<double>.Build.Dense(_mean));
-        for (var i = 0; i < _rows.Length; i++)
+        if (!_mean.All(double.IsFinite))
         {
-            var (told, expected, variance) = Without(i, noise);
-            var (precision, pull) = (1 / variance + _precisions[i], expected / variance + _pulls[i]);
-            sum += told.LogLikelihood + 0.5 * (Math.Log(variance * precision) - pull * pull / precision + expected * expected / variance);
+            return;
         }
 
-        return sum;
+        var size = _mean.Length;
+        var root = Matrix<double>.Build.DenseOfRowMajor(size, size, _covariance).Cholesky().Factor;
+        var volume = root.Diagonal().Sum(Math.Log);
+        foreach (var (place, density) in ScatteredPoints.Of(size))
+        {
+            var at = (root * place).AsArray();
+            var log = volume - density;
+            for (var p = 0; p < size; p++)
+            {
+                at[p] += _mean[p];
+                log -= 0.5 * at[p] * at[p] * _beforehand[p];
+            }
+
+            for (var i = 0; i < _rows.Length; i++)
+            {
+                var off = _readings[i];
+                for (var p = 0; p < size; p++)
+                {
+                    off -= _rows[i][p] * at[p];
+                }
+
+                log += RoundedReading.LogLikelihood(off, _step, noise);
+            }
+
+            sums.Add(log, at);
+        }
     }
 }

@@ -15,7 +15,7 @@ internal sealed record BaseCircle(double[] Series, double[] Covariance, double R
     private const double HalfArcInDoubt = 40.0 / 360;   // where the angle is known to some twenty degrees only, a flank keeps away
     private const double RestsWithin = 0.06;
     private const int FewestReadings = 8;
-    private const int MostReadings = 600;
+    private const int MostReadings = 300;
     private const double LeastNoise = 0.0002;
     private const double AnyLevel = 1;
 

@@ -15,7 +15,7 @@ internal readonly record struct LobeNose(double Turns, double Lift, double Doubt
     private const double MostNoise = 6;
     private const double LeastNoise = 0.0002;
     private const double OfTheStep = 0.3;   // that the series may be off by, for the gauge rounds alike all that rests at the top
-    private const double Widening = 1.35;   // what robust weights and the angle's own fit cost beside (found by simulation)
+    private const double Widening = 1.6;   // what robust weights and the angle's own fit cost beside (found by simulation)
     private static readonly double[] Top = [1, 0, -0.5];   // of the parabola, at its middle
     private const double ShareLeft = 0.5;   // of the ripple, by the parabola over the narrowest stretch (found by simulation)
 

@@ -10,11 +10,14 @@ public sealed record BorePictureContent : ReadingsContent
     /// <summary>What was found in the readings.</summary>
     public required BoreResult Result { get; init; }
 
-    /// <summary>Whether the reading falls when the gauge spans more, so that the turning point is the highest reading.</summary>
+    /// <summary>Whether the reading falls when the gauge spans more.</summary>
     public bool LargerReadsLower { get; init; }
 
     /// <summary>Where in the bore it was, in words; null where that was not said.</summary>
     public string? Place { get; init; }
+
+    /// <summary>Whether the reading turns back from its highest: in a bore where more reads lower, on a body where it reads higher.</summary>
+    internal bool TurnsAtTheTop => LargerReadsLower != Result.Outside;
 
     /// <summary>The size where it is known, else the deviation; null where there is no result.</summary>
     internal (Length Value, Length? U95)? Value => Result switch

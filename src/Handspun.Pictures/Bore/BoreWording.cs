@@ -49,7 +49,7 @@ internal static class BoreWording
 
         foreach (var warning in result.Warnings)
         {
-            yield return BoreWarningText.Sentence(warning);
+            yield return BoreWarningText.Sentence(warning, result.Outside);
         }
     }
 
@@ -59,9 +59,9 @@ internal static class BoreWording
         : Missing(content.Result);
 
     /// <summary>Why there is no result.</summary>
-    public static string Missing(BoreResult result) => result.Missing ?? "No bore could be measured from these readings.";
+    public static string Missing(BoreResult result) => result.Missing ?? $"No {(result.Outside ? "size" : "bore")} could be measured from these readings.";
 
     private static bool HasNoSize(BorePictureContent content) => content.Result is { Status: BoreStatus.Measured, Size: null };
 
-    private static string Name(BorePictureContent content) => HasNoSize(content) ? "Deviation" : "Bore";
+    private static string Name(BorePictureContent content) => HasNoSize(content) ? "Deviation" : content.Result.Outside ? "Size across" : "Bore";
 }

@@ -5,7 +5,7 @@ using SkiaSharp;
 
 namespace Handspun.Pictures.Bore;
 
-/// <summary>The rocks over time, with the turning point of every pass and what the gauge shows of the bore.</summary>
+/// <summary>The rocks over time, with the turning point of every pass and what the gauge shows of the bore or the body.</summary>
 internal static class PassesPanel
 {
     private static readonly LineStyle Bore = new(1.2f, Ink.Plot(Ink.Text));
@@ -19,7 +19,7 @@ internal static class PassesPanel
         {
             var shown = panel.Shown(passes.Average(pass => pass.Millimetres));
             panel.Panel.Plot.Add.Line(panel.From, shown, panel.To, shown).LineStyle = Bore;
-            panel.Name(new("the bore", Bore));
+            panel.Name(new(content.Result.Outside ? "the body" : "the bore", Bore));
             var turn = Turn(content);
             foreach (var pass in passes)
             {
@@ -34,9 +34,9 @@ internal static class PassesPanel
 
     // Its tip points to where the reading turns back from.
     private static MarkerStyle Turn(BorePictureContent content) =>
-        new(content.LargerReadsLower ? MarkerShape.FilledTriangleUp : MarkerShape.FilledTriangleDown, 11, Ink.Plot(Ink.Profile)) { LineWidth = 0, OutlineStyle = LineStyle.None };
+        new(content.TurnsAtTheTop ? MarkerShape.FilledTriangleUp : MarkerShape.FilledTriangleDown, 11, Ink.Plot(Ink.Profile)) { LineWidth = 0, OutlineStyle = LineStyle.None };
 
-    // What the gauge showed before it was in the bore is cut off.
+    // What the gauge showed before it was in the bore, or on the body, is cut off.
     private static (double Low, double High)? Focus(BorePictureContent content)
     {
         var passes = content.Result.ByPass;

@@ -115,7 +115,7 @@ internal sealed record AnalysisAnswer
         var answer = read.Kind switch
         {
             PointKind.EndPlay => EndPlayAnalysis.Of(file, read, against),
-            PointKind.Bore => BoreAnalysis.Of(file, read, against),
+            PointKind.Bore or PointKind.OutsideSize => BoreAnalysis.Of(file, read, against),
             PointKind.LiftCurve => LiftAnalysis.Of(file, read, against),
             _ => RunoutAnalysis.Of(file, read, against),
         };

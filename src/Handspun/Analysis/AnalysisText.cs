@@ -1,5 +1,6 @@
 using System.Globalization;
 using Handspun.Jobs.Lengths;
+using Handspun.Jobs.Points;
 using Handspun.Metrology.Quantities;
 
 namespace Handspun.Analysis;
@@ -42,12 +43,14 @@ internal static class AnalysisText
                 CultureInfo.InvariantCulture,
                 $"runout {Sure(tir, answer.TirU95Mm)} (total indicated, k = 2), {answer.Turns:0.0} turns, {answer.Readings} readings{high}"),
             { EndPlayMm: { } play } => $"end play {Sure(play, answer.EndPlayU95Mm)} (k = 2), {answer.Cycles} cycles, {answer.Readings} readings",
-            { SizeMm: { } size } => $"bore {Sure(size, answer.SizeU95Mm)} (k = 2), {answer.Passes} passes, {answer.Readings} readings",
-            { DeviationMm: { } deviation } => $"bore {Sure(deviation, answer.DeviationU95Mm)} from the gauge's setting (k = 2), {answer.Passes} passes, {answer.Readings} readings",
+            { SizeMm: { } size } => $"{What(answer)} {Sure(size, answer.SizeU95Mm)} (k = 2), {answer.Passes} passes, {answer.Readings} readings",
+            { DeviationMm: { } deviation } => $"{What(answer)} {Sure(deviation, answer.DeviationU95Mm)} from the gauge's setting (k = 2), {answer.Passes} passes, {answer.Readings} readings",
             { MaxLiftMm: { } lift } => $"lobe lift {Sure(lift, answer.MaxLiftU95Mm)} (k = 2){Angles(answer)}, {answer.Readings} readings",
             _ => null,
         };
     }
+
+    private static string What(AnalysisAnswer answer) => KindOfPoint.Of(answer.Point) == PointKind.OutsideSize ? "size across" : "bore";
 
     private static IEnumerable<string> FormOf(AnalysisAnswer answer, LengthUnit unit)
     {

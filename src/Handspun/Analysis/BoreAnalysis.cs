@@ -4,7 +4,7 @@ using Handspun.Metrology.Bore;
 
 namespace Handspun.Analysis;
 
-/// <summary>What a file of a rocked bore gauge says. Its size is held against a limit; a deviation alone is not.</summary>
+/// <summary>What a file of a rocked bore gauge says, or of a body that was rolled through under a gauge. Its size is held against a limit; a deviation alone is not.</summary>
 internal static class BoreAnalysis
 {
     public static AnalysisAnswer Of(string file, CaptureFile read, Limit? limit)

@@ -37,20 +37,21 @@ internal sealed class CsvPreamble
     /// <summary>Millimetres that the shaft moves for one unit of the readings.</summary>
     public double MillimetresPerReading => MillimetresPerUnit * Misalignment.LeverFactor(LeverDegrees ?? 0);
 
-    /// <summary>The size of the ring or micrometer that a bore gauge was zeroed at, in millimetres; null where it is not named.</summary>
+    /// <summary>The size of the ring, pin, block or micrometer that a gauge was set to, in millimetres; null where it is not named.</summary>
     public double? SettingMillimetres { get; private set; }
 
     /// <summary>Expanded uncertainty of that size (k = 2), in millimetres; 0 where it is not named.</summary>
     public double SettingU95Millimetres { get; private set; }
 
-    /// <summary>What a bore gauge showed there, in millimetres; 0 where it is not named, as it was zeroed.</summary>
+    /// <summary>What the gauge showed there, in millimetres; 0 where it is not named, as it was zeroed.</summary>
     public double SettingShownMillimetres { get; private set; }
 
-    /// <summary>Whether the reading of a bore gauge falls when it spans more.</summary>
+    /// <summary>Whether the reading falls when the gauge spans more.</summary>
     public bool LargerReadsLower { get; private set; }
 
-    /// <summary>What is said of a bore gauge; null where nothing is named.</summary>
-    public PointSetup? Setup => SettingMillimetres is null && !LargerReadsLower ? null : new BoreSetup
+    /// <summary>What is said of a gauge that was set to something; null where nothing is named.</summary>
+    public PointSetup? Setup => SettingMillimetres is null && !LargerReadsLower ? null
+        : (SettingSetup)(KindOfPoint.Of(Point) == PointKind.OutsideSize ? new BodySetup() : new BoreSetup()) with
     {
         SettingMillimetres = SettingMillimetres,
         SettingU95Millimetres = SettingMillimetres is null ? null : SettingU95Millimetres,
@@ -133,7 +134,7 @@ internal sealed class CsvPreamble
                 {
                     "higher" => false,
                     "lower" => true,
-                    _ => throw CaptureFileException.AtLine(number, $"a larger bore reads higher or lower, not '{value}'."),
+                    _ => throw CaptureFileException.AtLine(number, $"a larger size reads higher or lower, not '{value}'."),
                 };
                 break;
             case "angle_of":

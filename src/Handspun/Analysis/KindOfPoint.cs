@@ -11,6 +11,7 @@ internal static class KindOfPoint
         null => PointKind.Runout,
         _ when code.EndsWith("-end-play", StringComparison.Ordinal) => PointKind.EndPlay,
         _ when $"{code}-".Contains("-bore-", StringComparison.Ordinal) => PointKind.Bore,
+        _ when $"-{code}-".Contains("-body-", StringComparison.Ordinal) => PointKind.OutsideSize,
         _ when $"-{code}-".Contains("-lift-", StringComparison.Ordinal) => PointKind.LiftCurve,
         _ => PointKind.Runout,
     };

@@ -20,13 +20,13 @@ internal static class NextPoint
             && steps is [{ IsThrough: true, Point: { } here, Gate: null or { IsOpen: true } }, .. var after]
             && after.Find(step => !step.IsThrough) is { State: StepState.Open, Point: { } next }
             && CaptureMethods.Find(next.Kind) is not null
-            && SameTool(next.Kind, here.Kind)
+            && Tool(next.Kind) == Tool(here.Kind)
             ? next : null;
     }
 
     /// <summary>Whether no step is taken from a point by itself: another gauge that could measure the next one works beside it, as at the other end of a shaft.</summary>
-    public static bool IsLedByHand(BayTask task, IEnumerable<BayTask> atWork) => atWork.Any(other => other.Gauge != task.Gauge && SameTool(other.Kind, task.Kind));
+    public static bool IsLedByHand(BayTask task, IEnumerable<BayTask> atWork) => atWork.Any(other => other.Gauge != task.Gauge && Tool(other.Kind) == Tool(task.Kind));
 
-    // A bore gauge is no indicator.
-    private static bool SameTool(PointKind one, PointKind other) => (one == PointKind.Bore) == (other == PointKind.Bore);
+    // A bore gauge is no indicator, and one that stands over a table and was set there is not taken away in between.
+    private static PointKind? Tool(PointKind kind) => kind is PointKind.Bore or PointKind.OutsideSize ? kind : null;
 }

@@ -20,9 +20,9 @@ internal static class CsvExport
         Key(into, "resolution_mm", capture.ResolutionMm);
         Key(into, "error_limit_mm", capture.ErrorLimitMm);
         Key(into, "index_turns", capture.IndexTurns);
-        if (capture.Setup is BoreSetup bore)
+        if (capture.Setup is SettingSetup set)
         {
-            Setting(into, bore);
+            Setting(into, set);
         }
 
         if (capture.Setup is RunoutSetup { LeverDegrees: { } lever })
@@ -44,16 +44,16 @@ internal static class CsvExport
 
     private static void Key(TextWriter into, string key, double value) => into.WriteLine(string.Create(CultureInfo.InvariantCulture, $"# {key} = {value}"));
 
-    private static void Setting(TextWriter into, BoreSetup bore)
+    private static void Setting(TextWriter into, SettingSetup set)
     {
-        if (bore is { SettingMillimetres: { } size, SettingU95Millimetres: { } known })
+        if (set is { SettingMillimetres: { } size, SettingU95Millimetres: { } known })
         {
             Key(into, "setting_mm", size);
             Key(into, "setting_u95_mm", known);
-            Key(into, "setting_shown_mm", bore.ShownMillimetres);
+            Key(into, "setting_shown_mm", set.ShownMillimetres);
         }
 
-        into.WriteLine($"# larger_reads = {(bore.LargerReadsLower ? "lower" : "higher")}");
+        into.WriteLine($"# larger_reads = {(set.LargerReadsLower ? "lower" : "higher")}");
     }
 
     private static IEnumerable<(double Time, string Channel, double Value)> Rows(CaptureExport capture) => capture.Readings.TimeS

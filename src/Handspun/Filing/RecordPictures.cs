@@ -6,6 +6,7 @@ using Handspun.Capture.Methods.Lift;
 using Handspun.Capture.Methods.Runout;
 using Handspun.Jobs.Bores;
 using Handspun.Jobs.Lengths;
+using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
 using Handspun.Metrology.Runout;
 using Handspun.Pictures.Bore;
@@ -42,7 +43,7 @@ internal static class RecordPictures
             Millimetres = capture.Readings.Millimetres,
             Result = bore.Result,
             LargerReadsLower = bore.Setup?.LargerReadsLower == true,
-            Place = bore.Setup is { } setup ? BorePlaces.InWords(setup, unit) : null,
+            Place = bore.Setup is BoreSetup setup ? BorePlaces.InWords(setup, unit) : null,
             Limit = record.Limit?.Tolerance,
             Verdict = record.Verdict,
             Unit = unit,

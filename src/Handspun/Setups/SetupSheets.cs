@@ -6,7 +6,7 @@ namespace Handspun.Setups;
 internal static class SetupSheets
 {
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<ISetupSheet> All { get; } = [new RunoutSheet(), new BoreSheet(), new LiftSheet(), new CamCardSheet()];
+    public static IReadOnlyList<ISetupSheet> All { get; } = [new RunoutSheet(), new BoreSheet(), new BodySheet(), new LiftSheet(), new CamCardSheet()];
 
     /// <summary>The sheet of a kind; null where nothing need be said.</summary>
     public static ISetupSheet? Find(PointKind kind) => All.FirstOrDefault(sheet => sheet.Kind == kind);

@@ -127,6 +127,28 @@ public class ClearanceRecordTests
         Assert.Equal(0.03, ((ClearanceFigures)Pair.Due(job, Time)!.Figures).ClearanceMillimetres, 9);
     }
 
+    [Fact]
+    public void Clearance_OfABodyThatWasCaptured_TakesItsSize()
+    {
+        var job = Job("21.42 mm", null);
+        var rolled = Rocked(1, 0, 12, 21.391);
+        job.Points.Find(p => p.Code == Pair.Body)!.Records.Add(new CaptureRecord
+        {
+            Id = rolled.Id,
+            At = rolled.At,
+            Seconds = rolled.Seconds,
+            Ending = rolled.Ending,
+            Status = rolled.Status,
+            Gauge = rolled.Gauge,
+            Figures = (BoreFigures)rolled.Figures with { Outside = true, DepthMillimetres = null, ClockHours = null },
+        });
+
+        var figures = (ClearanceFigures)Pair.Due(job, Time)!.Figures;
+
+        Assert.Equal(0.029, figures.ClearanceMillimetres, 9);
+        Assert.Equal(0.0023, figures.BodyU95Millimetres, 9);
+    }
+
     private static CaptureRecord Rocked(int minute, double depth, double clock, double size) => new()
     {
         Id = $"r{minute}",

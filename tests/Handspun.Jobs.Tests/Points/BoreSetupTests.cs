@@ -34,6 +34,16 @@ public sealed class BoreSetupTests
     }
 
     [Fact]
+    public void Setup_OfABody_SpeaksOfItsReference_AndComesBackFromJson()
+    {
+        PointSetup setup = new BodySetup { SettingMillimetres = 21.382, SettingU95Millimetres = 0.001, ShownMillimetres = 0.002 };
+
+        Assert.Empty(setup.Problems());
+        Assert.Contains("pin or block", Assert.Single(((BodySetup)setup with { SettingU95Millimetres = null }).Problems()), StringComparison.Ordinal);
+        Assert.Equal(setup, JsonSerializer.Deserialize<PointSetup>(JsonSerializer.Serialize(setup, FiguresJson.Options), FiguresJson.Options));
+    }
+
+    [Fact]
     public void Setup_KeptAsJson_ComesBackAsItWas()
     {
         PointSetup setup = Good with { ShownMillimetres = -0.012, LargerReadsLower = true };

@@ -12,6 +12,7 @@ public class LiftAccuracyTests
     [InlineData("lift, 12 pulses")]
     [InlineData("lift, encoder")]
     [InlineData("lift, 36, knocks")]
+    [InlineData("lift, 36, coarse 0.01")]
     public void Lift_OfAClassOfCaptures_IsRightWithinAHundredthMillimetreAndADegree(string name)
     {
         var score = LiftScore.Of(LiftKinds.All.Single(kind => kind.Name == name), Captures, seed: 11);

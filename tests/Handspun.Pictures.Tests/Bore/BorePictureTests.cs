@@ -61,6 +61,27 @@ public sealed class BorePictureTests
         Assert.Equal("No turning point was seen.", BorePicture.Draw(content with { Result = result, Verdict = null }).Description);
     }
 
+    [Fact]
+    public void Picture_OfABody_SaysItsSizeAndPointsToWhereTheReadingTurnsBackFrom()
+    {
+        var bore = Content(Ring);
+        double[] turned = [.. bore.Millimetres.Span.ToArray().Select(value => 0.02 - value)];
+        var content = bore with
+        {
+            Title = "Lifter body, front intake",
+            Place = null,
+            Millimetres = turned,
+            Result = BoreMethod.Measure(bore.Seconds.Span, turned, new GaugeTraits { Resolution = Length.FromMillimetres(0.001) }, new BoreSettings { Setting = Ring, Outside = true }),
+        };
+
+        Assert.Equal(21.408, content.Result.Size!.Value.Millimetres, 1e-3);   // 0.02 less 0.012 above the pin
+        Assert.StartsWith("Size across 21.4", BorePicture.Draw(content).Description, StringComparison.Ordinal);
+        Assert.True(content.TurnsAtTheTop);
+        Assert.False((content with { LargerReadsLower = true }).TurnsAtTheTop);
+        using var pixels = Pixels.Of(BorePicture.Draw(content).ToPng(960, 760));
+        Assert.True(Pixels.Count(pixels, Pixels.All(pixels), Pixels.Near(Ink.Profile)) > 200, "the turning points and the size are drawn");
+    }
+
     internal static BorePictureContent Content(BoreSetting? ring)
     {
         var capture = RockSimulation.Run(21.4, new RockHabits { Cycles = 3 }, new Indicator { RateHz = 50 }, bumps: 0, seed: 3);

@@ -57,7 +57,7 @@ public sealed class CaptureFileTests : IDisposable
     [InlineData(Columns + "0,reading,0\n0.1,temperature,20\n", "Line 3: there is no channel 'temperature'")]
     [InlineData("# unit = mm\n\n" + Columns + "0,reading,NaN\n", "Line 4: the value 'NaN' is not finite")]
     [InlineData(Columns + "0,reading,-Infinity\n", "Line 2: the value '-Infinity' is not finite")]
-    [InlineData("# larger_reads = up\n" + Columns, "Line 1: a larger bore reads higher or lower, not 'up'")]
+    [InlineData("# larger_reads = up\n" + Columns, "Line 1: a larger size reads higher or lower, not 'up'")]
     [InlineData("# temperature_c = 80\n" + Columns, "Line 1: 'temperature_c = 80' is no number that fits")]
     [InlineData("# lever_deg = 90\n" + Columns, "Line 1: 'lever_deg = 90' is no number that fits")]
     [InlineData("# unit: in\n" + Columns, "Line 1: 'unit' needs an equals sign: write '# unit = in'")]

@@ -19,6 +19,9 @@ public sealed class KindOfPointTests : IDisposable
     [InlineData("gearbox-shaft-end-play", "EndPlay")]
     [InlineData("lifter-bore-front-intake", "Bore")]
     [InlineData("cam-bearing-bore-case", "Bore")]
+    [InlineData("cam-journal-cover", "OutsideSize")]
+    [InlineData("pump-body-outer", "OutsideSize")]
+    [InlineData("cam-journal-runout", "Runout")]
     public void Kind_OfAPointsCode_IsThatOfTheCatalogueOrOfItsName(string? code, string kind) => Assert.Equal(kind, KindOfPoint.Of(code).ToString());
 
     // Two flat plateaus 0.25 mm apart, three times each: closed form.
@@ -52,6 +55,21 @@ public sealed class KindOfPointTests : IDisposable
         Assert.Null(bare.SizeMm);
         Assert.Equal(21.412, sized.SizeMm!.Value, 3e-4);
         Assert.True(sized.SizeU95Mm > sized.DeviationU95Mm);
+    }
+
+    // A round body under a round tip lifts it by √((r + t)² − x²) − (r + t): closed form, most at x = 0.
+    [Fact]
+    public void Answer_ForABodyThatIsRolledThrough_IsTheMostTheGaugeSpans()
+    {
+        var rolled = Enumerable.Range(0, 401).Select(i => 0.008 + Math.Sqrt(12.2 * 12.2 - Math.Pow(1.2 * Math.Cos(Math.PI * i / 50), 2)) - 12.2).ToArray();
+
+        var answer = Answer(
+            "# point = lifter-body-front-intake\n# resolution_mm = 0.001\n# setting_mm = 21.382\n# setting_u95_mm = 0.001\n", rolled, new Limit { LowerMillimetres = 21.38, UpperMillimetres = 21.4, Source = "an example" });
+
+        Assert.Equal(("ok", "within", 8), (answer.Status, answer.Verdict, answer.Passes));
+        Assert.Equal(0.008, answer.DeviationMm!.Value, 3e-4);
+        Assert.Equal(21.39, answer.SizeMm!.Value, 3e-4);
+        Assert.Contains("size across 21.39", AnalysisText.Of(answer, LengthUnit.Millimetre), StringComparison.Ordinal);
     }
 
     [Fact]

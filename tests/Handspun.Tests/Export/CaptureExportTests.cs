@@ -107,6 +107,21 @@ public sealed class CaptureExportTests : IDisposable
     }
 
     [Fact]
+    public void Csv_OfABody_NamesTheReference_AndSaysTheSameWhenItIsReadAgain()
+    {
+        Write("lifter-body-front-intake", """{"kind":"outside-size","wanted":6,"setup":{"kind":"outside-size","setting_mm":21.382,"setting_u95_mm":0.001,"shown_mm":0.002}}""");
+        var csv = Path.Combine(_folder, "capture.csv");
+        using (var into = new StreamWriter(csv))
+        {
+            CsvExport.Write(CaptureExport.Read(Journal), into);
+        }
+
+        var setting = new BodySetup { SettingMillimetres = 21.382, SettingU95Millimetres = 0.001, ShownMillimetres = 0.002 };
+        Assert.Equal((PointKind.OutsideSize, setting), (CaptureFile.Read(csv).Kind, CaptureFile.Read(csv).Setup));
+        Assert.Equal(setting, CaptureFile.Read(Journal).Setup);
+    }
+
+    [Fact]
     public void Journal_OfAMeasurementThatIsNotKnown_IsRefusedInASentence()
     {
         Write(task: """{"kind":"tomorrow","wanted":6}""");

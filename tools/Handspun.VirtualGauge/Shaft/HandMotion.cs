@@ -31,6 +31,13 @@ internal sealed record HandMotion(double Seconds, Func<double, double> Millimetr
         return new(hand.Seconds, seconds => RockSimulation.Shown(work.BoreMillimetres, hand, seconds) + work.BoreOffMillimetres);
     }
 
+    /// <summary>Rolls a body through under the gauge; it shows how much larger it is there than what the gauge was set on.</summary>
+    public static HandMotion Roll(HandWork work, int cycles, int seed)
+    {
+        var hand = RockingHand.Create(seed, new RockHabits { Cycles = cycles });
+        return new(hand.Seconds, seconds => work.BodyOffMillimetres - RockSimulation.Shown(work.BodyMillimetres, hand, seconds));
+    }
+
     /// <summary>Turns the crank, with the indicator on a tappet of its cam.</summary>
     /// <param name="work">The lobe.</param>
     /// <param name="fromTurns">Where the crank stands before, in turns.</param>
@@ -45,7 +52,7 @@ internal sealed record HandMotion(double Seconds, Func<double, double> Millimetr
     }
 }
 
-/// <summary>What there is to push, pull, rock and lift.</summary>
+/// <summary>What there is to push, pull, rock, roll and lift.</summary>
 internal sealed record HandWork
 {
     /// <summary>The way from stop to stop.</summary>
@@ -59,6 +66,12 @@ internal sealed record HandWork
 
     /// <summary>The bore.</summary>
     public double BoreMillimetres { get; init; } = 21.4;
+
+    /// <summary>The body's diameter.</summary>
+    public double BodyMillimetres { get; init; } = 21.39;
+
+    /// <summary>How much larger the body is than what the gauge was set on.</summary>
+    public double BodyOffMillimetres { get; init; } = 0.008;
 
     /// <summary>How much larger the bore is than what the gauge was zeroed at.</summary>
     public double BoreOffMillimetres { get; init; } = 0.012;

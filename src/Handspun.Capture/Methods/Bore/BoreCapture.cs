@@ -48,17 +48,21 @@ internal sealed class BoreCapture : ICaptureMethod
     public CaptureFinding Measure(RotationCapture readings, GaugeTraits gauge, MethodWish wish)
     {
         var setup = wish.Setup as BoreSetup;
-        var settings = new BoreSettings
-        {
-            PassesWanted = (int)Math.Ceiling(wish.Wanted),
-            LargerReadsHigher = setup?.LargerReadsLower != true,
-            Setting = SettingOf(setup),
-        };
-        return new BoreFinding(BoreMethod.Measure(readings.Seconds.Span, readings.Millimetres.Span, gauge, settings), setup);
+        return new BoreFinding(BoreMethod.Measure(readings.Seconds.Span, readings.Millimetres.Span, gauge, SettingsOf(setup, wish.Wanted)), setup);
     }
 
+    /// <summary>What is asked of the method.</summary>
+    /// <param name="setup">What the gauge was set to; null where nothing was said.</param>
+    /// <param name="wanted">Passes that are enough.</param>
+    public static BoreSettings SettingsOf(SettingSetup? setup, double wanted) => new()
+    {
+        PassesWanted = (int)Math.Ceiling(wanted),
+        LargerReadsHigher = setup?.LargerReadsLower != true,
+        Setting = SettingOf(setup),
+    };
+
     /// <summary>What the gauge was set to; null where it was not said, and nothing is guessed.</summary>
-    private static BoreSetting? SettingOf(BoreSetup? setup) => setup is { SettingMillimetres: { } size, SettingU95Millimetres: { } known }
+    private static BoreSetting? SettingOf(SettingSetup? setup) => setup is { SettingMillimetres: { } size, SettingU95Millimetres: { } known }
         ? new(Length.FromMillimetres(size), Length.FromMillimetres(known), Length.FromMillimetres(setup.ShownMillimetres), Length.Zero)
         : null;
 }

@@ -5,10 +5,10 @@ using Handspun.Metrology.Quantities;
 
 namespace Handspun.Capture.Methods.Bore;
 
-/// <summary>What the readings of a gauge that is rocked in a bore say.</summary>
-/// <param name="Result">The bore with all that proves it.</param>
+/// <summary>What the readings of a gauge that is rocked in a bore say, or those of one under which a body is rolled through.</summary>
+/// <param name="Result">The bore or the body with all that proves it.</param>
 /// <param name="Setup">What was said of the gauge and the place; null where nothing was.</param>
-public sealed record BoreFinding(BoreResult Result, BoreSetup? Setup) : CaptureFinding
+public sealed record BoreFinding(BoreResult Result, SettingSetup? Setup) : CaptureFinding
 {
     private const int TurningsOfATouch = 1;
 
@@ -28,6 +28,7 @@ public sealed record BoreFinding(BoreResult Result, BoreSetup? Setup) : CaptureF
     /// <inheritdoc/>
     public override ResultFigures Figures => new BoreFigures
     {
+        Outside = Result.Outside,
         Readings = Result.Readings,
         Rejected = Result.Knocks.Count,
         Passes = Result.Passes,
@@ -42,8 +43,8 @@ public sealed record BoreFinding(BoreResult Result, BoreSetup? Setup) : CaptureF
         SettingMillimetres = Setup?.SettingMillimetres,
         SettingU95Millimetres = Setup?.SettingU95Millimetres,
         ShownMillimetres = Setup?.ShownMillimetres ?? 0,
-        DepthMillimetres = Setup?.DepthMillimetres,
-        ClockHours = Setup?.ClockHours,
+        DepthMillimetres = (Setup as BoreSetup)?.DepthMillimetres,
+        ClockHours = (Setup as BoreSetup)?.ClockHours,
     };
 
     /// <inheritdoc/>
@@ -74,5 +75,5 @@ public sealed record BoreFinding(BoreResult Result, BoreSetup? Setup) : CaptureF
 
     private static double Expanded(double first, double second) => 2 * Math.Sqrt(first * first + second * second);
 
-    private static RecordWarning InWords(BoreWarning warning) => new(BoreWarningText.Code(warning), BoreWarningText.Sentence(warning));
+    private RecordWarning InWords(BoreWarning warning) => new(BoreWarningText.Code(warning), BoreWarningText.Sentence(warning, Result.Outside));
 }

@@ -5,6 +5,9 @@ namespace Handspun.Jobs.Points.Catalogue;
 /// <summary>Lifter bodies and cam journals. Their sizes are the maker's own, so no limit comes with them.</summary>
 internal static class BodyPoints
 {
+    private const string Roll =
+        "With an indicator with a round tip on a stand over a flat table, set on a pin or a block whose size you type: roll it slowly through under the plunger and back, three times or more. Or type what a micrometer shows.";
+
     public static IReadOnlyList<MeasuringPoint> All { get; } =
     [
         .. Cylinders.Each((code, title) => new MeasuringPoint
@@ -12,7 +15,7 @@ internal static class BodyPoints
             Code = $"lifter-body-{code}",
             Title = $"Lifter body, {title}",
             Kind = PointKind.OutsideSize,
-            How = "Measure across the body where it runs in the bore, square to its length, clean and at the temperature of the case.",
+            How = $"Measure across the body where it runs in the bore, square to its length, clean and at the temperature of the case. {Roll}",
             Plausible = PlausibleAt.Between("a lifter body", 10, 50),
         }),
         .. new[] { ("case", "in the case"), ("cover", "in the cover") }.Select(side => new MeasuringPoint
