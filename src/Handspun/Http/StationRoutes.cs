@@ -15,6 +15,7 @@ internal static class StationRoutes
         routes.MapReckoningPage();
         routes.MapReportPage();
         routes.MapHistoryPage();
+        routes.MapIntakePage();
         routes.MapSchemas();
         routes.MapDocuments();
         var calls = routes.MapGroup("/api/v1");
