@@ -84,6 +84,7 @@ public sealed partial class PdfReportTests
             Assert.InRange(inked.Min(i => i % image.Width) * 72.0 / 50, 42, 60);
             Assert.InRange(inked.Max(i => i % image.Width) * 72.0 / 50, 500, 595.3 - 42);
             Assert.InRange(inked.Max(i => i / image.Width) * 72.0 / 50, 740, 841.9 - 40);
+            Assert.True(inked.GroupBy(i => i / image.Width).MinBy(row => row.Key)!.Count() < image.Width / 2, "The page begins with a line that nothing is above of.");
         }
     }
 
