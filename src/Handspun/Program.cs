@@ -17,6 +17,7 @@ var root = new RootCommand("Turns a wheel by hand, and the truth about the shaft
     JobsCommand.Create(),
     JobFileCommands.CreateRecords(),
     JobFileCommands.CreateReport(),
+    JobFileCommands.CreateHistory(),
     JobFileCommands.CreatePack(),
     JobFileCommands.CreateUnpack(),
     PlansCommand.Create(),

@@ -63,6 +63,8 @@ public sealed class EveryPageTests(Browser browser) : IClassFixture<Browser>
             $"jobs/{job}/points/pinion-runout/limit",
             $"jobs/{job}/points/pinion-runout/entry",
             $"jobs/{job}/report",
+            $"jobs/{job}/history",
+            "intake",
             $"reckonings?job={job}",
             "gauges",
             "gauges/pinion",

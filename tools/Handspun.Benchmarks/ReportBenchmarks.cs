@@ -10,7 +10,7 @@ namespace Handspun.Benchmarks;
 [MemoryDiagnoser]
 public class ReportBenchmarks
 {
-    private readonly Job _job = ReportedJob.Of(30, photos: 6);
+    private readonly Job _job = ReportedJob.Of(30, photos: 20);
     private Kept _pictures = null!;
     private int _bytes;
 
@@ -22,7 +22,7 @@ public class ReportBenchmarks
     [Benchmark(Baseline = true)]
     public int WordsAlone() => Write(new None());
 
-    /// <summary>All of it: 29 pictures and 6 photos.</summary>
+    /// <summary>All of it: 29 pictures and 20 photos.</summary>
     [Benchmark]
     public int WithPictures() => _bytes = Write(_pictures);
 

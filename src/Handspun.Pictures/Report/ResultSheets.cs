@@ -26,15 +26,21 @@ internal static class ResultSheets
         }
 
         sheets.Gap(10);
-        foreach (var result in report.Results)
+        for (var i = 0; i < report.Results.Count; i++)
         {
-            Put(sheets, result, pictures.PictureOf(result.Record) is { } svg ? StoredPicture.Read(svg) : null);
+            var picture = pictures.PictureOf(report.Results[i].Record) is { } svg ? StoredPicture.Read(svg) : null;
+            sheets.Need(picture is null ? LeastText : LeastText + LeastPicture);
+            if (i > 0)
+            {
+                sheets.Rule(above: 10, below: 12);
+            }
+
+            Put(sheets, report.Results[i], picture);
         }
     }
 
     private static void Put(Sheets sheets, ReportedResult result, StoredPicture? picture)
     {
-        sheets.Need(picture is null ? LeastText : LeastText + LeastPicture);
         sheets.Text(result.Title, Type.Title);
         PutValue(sheets, result);
         sheets.Text(result.Verdict.Proven is { } proven ? $"{proven}. {result.Verdict.Sentence}" : result.Verdict.Sentence, Type.Body);
@@ -56,8 +62,6 @@ internal static class ResultSheets
         {
             PutPicture(sheets, picture);
         }
-
-        sheets.Rule(above: 10, below: 12);
     }
 
     private static void PutValue(Sheets sheets, ReportedResult result) => sheets.Put(Type.Value.Size * 1.7f, (canvas, top) =>

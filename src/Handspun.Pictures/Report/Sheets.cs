@@ -110,9 +110,14 @@ internal sealed class Sheets
         }
     }
 
-    /// <summary>Puts a thin line here.</summary>
+    /// <summary>Puts a thin line between what is above and what comes; none at the top of a page.</summary>
     public void Rule(float above = 6, float below = 8)
     {
+        if (IsFresh)
+        {
+            return;
+        }
+
         Gap(above);
         Put(0, (canvas, top) => Line(canvas, Left, top, Left + Width, Ink.Ring, 0.8f));
         Gap(below);

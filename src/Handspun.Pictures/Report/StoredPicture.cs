@@ -124,7 +124,17 @@ internal sealed partial class StoredPicture
             using var builder = new SKTextBlobBuilder();
             builder.AddHorizontalRun([.. run.Select(letter => letter.Shape!.Value.Glyph)], font, [.. run.Select(letter => letter.X)], 0);
             using var blob = builder.Build();
-            look.Paint(paint => canvas.DrawText(blob, 0, 0, paint));
+            look.Paint(paint =>
+            {
+                if (paint.IsStroke)
+                {
+                    DrawHalo(canvas, run.Select(letter => (letter.X, letter.Path)), paint);
+                }
+                else
+                {
+                    canvas.DrawText(blob, 0, 0, paint);
+                }
+            });
         }
 
         foreach (var (x, element, _) in known.Where(letter => letter.Shape is null))
@@ -132,6 +142,18 @@ internal sealed partial class StoredPicture
             using var path = PathOf(element);
             path.Offset(x, 0);
             look.Paint(paint => canvas.DrawPath(path, paint));
+        }
+    }
+
+    // Each letter in a place of its own, so that the same letter is the same bytes and packs well.
+    private static void DrawHalo(SKCanvas canvas, IEnumerable<(float X, XElement Path)> letters, SKPaint paint)
+    {
+        foreach (var (x, path) in letters)
+        {
+            canvas.Save();
+            canvas.Translate(x, 0);
+            canvas.DrawPath(HaloShapes.Of(path.Attribute("d")!.Value), paint);
+            canvas.Restore();
         }
     }
 

@@ -7,6 +7,9 @@ internal static class WorkSheets
 {
     public static void Put(Sheets sheets, JobReport report, IReportPictures pictures)
     {
+        var photos = new PaperPhotos(
+            pictures,
+            report.Findings.Sum(finding => finding.Photos.Count) + report.Parts.Sum(part => part.Photos.Count) + report.Checks.Sum(check => check.Photos.Count));
         sheets.Break();
         if (report.Decisions.Count > 0)
         {
@@ -25,7 +28,7 @@ internal static class WorkSheets
                 sheets.Need(finding.Photos.Count > 0 ? 190 : 40);
                 sheets.Text(finding.Title, Type.Strong);
                 sheets.Text(finding.By, Type.Label);
-                PhotoRow.Put(sheets, finding.Photos, pictures);
+                PhotoRow.Put(sheets, finding.Photos, photos);
                 sheets.Gap(8);
             }
         }
@@ -37,7 +40,7 @@ internal static class WorkSheets
                 sheets,
                 [("Part and place", 3.4f), ("How it sat", 3.4f), ("Becomes", 1.8f), ("Why", 3.4f), ("Decided by", 3)],
                 report.Parts.Select(part => (IReadOnlyList<string>)[part.Name, part.Faced, part.Choice, part.Why, part.By]));
-            PutPhotos(sheets, pictures, report.Parts.Select(part => (part.Name, part.Photos)));
+            PutPhotos(sheets, photos, report.Parts.Select(part => (part.Name, part.Photos)));
         }
 
         if (report.Checks.Count > 0)
@@ -47,21 +50,21 @@ internal static class WorkSheets
                 sheets,
                 [("Check", 4.6f), ("State", 1.4f), ("Words", 4.6f), ("By", 3)],
                 report.Checks.Select(check => (IReadOnlyList<string>)[check.Title, check.State, check.Words, check.By]));
-            PutPhotos(sheets, pictures, report.Checks.Select(check => (check.Title, check.Photos)));
+            PutPhotos(sheets, photos, report.Checks.Select(check => (check.Title, check.Photos)));
         }
 
         PutList(sheets, ReportWords.Left, report.Left);
         PutList(sheets, ReportWords.Cautions, [.. report.Cautions, ReportWords.ManualFirst]);
     }
 
-    private static void PutPhotos(Sheets sheets, IReportPictures pictures, IEnumerable<(string Title, IReadOnlyList<ReportedPhoto> Photos)> things)
+    private static void PutPhotos(Sheets sheets, PaperPhotos paper, IEnumerable<(string Title, IReadOnlyList<ReportedPhoto> Photos)> things)
     {
         foreach (var (title, photos) in things.Where(thing => thing.Photos.Count > 0))
         {
             sheets.Gap(8);
             sheets.Need(180);
             sheets.Text(title, Type.SmallStrong);
-            PhotoRow.Put(sheets, photos, pictures);
+            PhotoRow.Put(sheets, photos, paper);
         }
     }
 

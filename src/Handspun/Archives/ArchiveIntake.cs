@@ -23,12 +23,40 @@ internal sealed partial class ArchiveIntake(JobStore store, DataFolder data)
     private const int MostTimesPacked = 100;   // pictures and journals pack to a fifth at most; a hundredth is a trap
     private const long AlwaysAllowed = 10 << 20;
 
-    /// <summary>Takes it in.</summary>
+    /// <summary>Takes in a file.</summary>
     /// <param name="file">The archive.</param>
     /// <param name="number">The number that the job gets here; null leaves its own.</param>
     /// <param name="cancellationToken">Stops before the job is in the store.</param>
     /// <exception cref="ArchiveRefusalException">It cannot be taken in; nothing was.</exception>
     public async Task<Job> TakeAsync(string file, string? number, CancellationToken cancellationToken)
+    {
+        FileStream archive;
+        try
+        {
+            archive = File.OpenRead(file);
+        }
+        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
+        {
+            throw new ArchiveRefusalException($"There is no file {file}: give the archive that 'handspun pack' wrote.");
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new ArchiveRefusalException($"{file} cannot be read: {e.Message}");
+        }
+
+        await using (archive)
+        {
+            return await TakeAsync(archive, file, number, cancellationToken);
+        }
+    }
+
+    /// <summary>Takes in what was sent.</summary>
+    /// <param name="archive">The archive, from its beginning; it can seek.</param>
+    /// <param name="name">What it is called.</param>
+    /// <param name="number">The number that the job gets here; null leaves its own.</param>
+    /// <param name="cancellationToken">Stops before the job is in the store.</param>
+    /// <exception cref="ArchiveRefusalException">It cannot be taken in; nothing was.</exception>
+    public async Task<Job> TakeAsync(Stream archive, string name, string? number, CancellationToken cancellationToken)
     {
         if (number is not null && !JobNumber().IsMatch(number))
         {
@@ -38,8 +66,8 @@ internal sealed partial class ArchiveIntake(JobStore store, DataFolder data)
         var beside = Path.Combine(data.Root, "incoming", Guid.CreateVersion7().ToString("N"));
         try
         {
-            using var zip = ZipFile.OpenRead(file);
-            var manifest = ManifestOf(zip, new FileInfo(file).Length);
+            using var zip = Open(archive);
+            var manifest = ManifestOf(zip, archive.Length);
             foreach (var listed in manifest.Files)
             {
                 Unpack(zip, listed, beside);
@@ -51,19 +79,15 @@ internal sealed partial class ArchiveIntake(JobStore store, DataFolder data)
         }
         catch (Exception e) when (e is JobFileException or JobThereException)
         {
-            throw new ArchiveRefusalException($"{file} was not taken in: {e.Message}");
+            throw new ArchiveRefusalException($"{name} was not taken in: {e.Message}") { IsThere = e is JobThereException };
         }
         catch (InvalidDataException)
         {
-            throw new ArchiveRefusalException($"{file} was not taken in: it is no archive, or it was damaged on the way. Pack it again and send it again.");
-        }
-        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
-        {
-            throw new ArchiveRefusalException($"There is no file {file}: give the archive that 'handspun pack' wrote.");
+            throw new ArchiveRefusalException($"{name} was not taken in: it is no archive, or it was damaged on the way. Pack it again and send it again.");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new ArchiveRefusalException($"{file} was not taken in: {e.Message}");
+            throw new ArchiveRefusalException($"{name} was not taken in: {e.Message}");
         }
         finally
         {
@@ -76,6 +100,19 @@ internal sealed partial class ArchiveIntake(JobStore store, DataFolder data)
             {
                 around.Delete();
             }
+        }
+    }
+
+    // The library looks for the end of the archive from behind; each kind of stream refuses in its own way what is too short to have one.
+    private static ZipArchive Open(Stream archive)
+    {
+        try
+        {
+            return new(archive, ZipArchiveMode.Read, leaveOpen: true);
+        }
+        catch (Exception e) when (e is IOException or ArgumentException)
+        {
+            throw new InvalidDataException("It is too short for an archive.", e);
         }
     }
 
@@ -171,7 +208,7 @@ internal sealed partial class ArchiveIntake(JobStore store, DataFolder data)
     {
         if (await store.FindAsync(job.Number, cancellationToken) is not null)
         {
-            throw new JobThereException($"there is a job {job.Number} here already. If it is another one, give the new one another number with --as.");
+            throw new JobThereException($"there is a job {job.Number} here already. If it is another one, give the new one another number.");
         }
 
         foreach (var record in job.Points.SelectMany(point => point.Records))
@@ -216,4 +253,8 @@ internal sealed partial class ArchiveIntake(JobStore store, DataFolder data)
 
 /// <summary>An archive that cannot be taken in; nothing was.</summary>
 /// <param name="sentence">Why, and what to do.</param>
-internal sealed class ArchiveRefusalException(string sentence) : Exception(sentence);
+internal sealed class ArchiveRefusalException(string sentence) : Exception(sentence)
+{
+    /// <summary>Whether the job, or a record of it, is here already.</summary>
+    public bool IsThere { get; init; }
+}

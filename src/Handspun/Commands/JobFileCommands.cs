@@ -3,6 +3,7 @@ using System.Net;
 using System.Text.Json;
 using Handspun.Archives;
 using Handspun.Filing;
+using Handspun.Http;
 using Handspun.Jobs.Archives;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Store;
@@ -14,7 +15,7 @@ using Handspun.Wire;
 
 namespace Handspun.Commands;
 
-/// <summary>The commands that write what a job came to: <c>report</c>, <c>records</c>, <c>pack</c>; and <c>unpack</c>, which takes an archive in.</summary>
+/// <summary>The commands that write what a job came to: <c>report</c>, <c>records</c>, <c>history</c>, <c>pack</c>; and <c>unpack</c>, which takes an archive in.</summary>
 internal static class JobFileCommands
 {
     private static readonly Option<string> Data = new("--data") { Description = "The data folder.", HelpName = "DIR", DefaultValueFactory = _ => DataFolder.Default };
@@ -56,12 +57,42 @@ internal static class JobFileCommands
 
             foreach (var (point, record) in found.InOrder.SelectMany(point => point.NewestFirst.Reverse().Select(record => (point, record))))
             {
-                var message = ResultMessage.Of(found.Number, point.Code, record, options.Unit);
                 Console.WriteLine(parsed.GetValue(json)
-                    ? JsonSerializer.Serialize(message, WireJson.Options)
-                    : $"{record.Id}  {point.Title}{(point.Counting?.Id == record.Id ? "" : " (does not count)")}: {message.Sentence}");
+                    ? JsonSerializer.Serialize(ResultMessage.Of(found.Number, point.Code, record, options.Unit), WireJson.Options)
+                    : JobLines.Of(found, point, record, options.Unit));
             }
         }, stopping));
+        return command;
+    }
+
+    /// <summary><c>handspun history</c>.</summary>
+    public static Command CreateHistory()
+    {
+        var (job, json) = (JobArgument(), new Option<bool>("--json") { Description = "Print JSON." });
+        var command = new Command("history", "Tell what was measured on the bike of a job over the years, and where it lies among the shop's other bikes of its make and model.") { job, json, Data };
+        command.SetAction((parsed, stopping) =>
+        {
+            var options = OptionsOf(parsed);
+            return StoreAtHand.UseAsync<HistoryStore>(options.Data, async store =>
+            {
+                try
+                {
+                    var number = parsed.GetRequiredValue(job);
+                    var found = await store.OfBikeAsync(number, stopping);
+                    var kind = await store.OfKindAsync(found, stopping);
+                    foreach (var line in parsed.GetValue(json) ? [JsonSerializer.Serialize(HistoryMessage.Of(found, kind), WireJson.Options)] : HistoryLines.Of(ViewOfHistory.Of(number, found, kind, options.Unit)))
+                    {
+                        Console.WriteLine(line);
+                    }
+
+                    return 0;
+                }
+                catch (JobNotFoundException e)
+                {
+                    throw new StationTroubleException(e.Message);
+                }
+            }, stopping);
+        });
         return command;
     }
 
@@ -88,7 +119,7 @@ internal static class JobFileCommands
         command.SetAction((parsed, stopping) =>
         {
             var options = OptionsOf(parsed);
-            return StoreAtHand.UseAsync(options.Data, async store =>
+            return StoreAtHand.UseAsync<JobStore>(options.Data, async store =>
             {
                 try
                 {
@@ -100,7 +131,7 @@ internal static class JobFileCommands
                 }
                 catch (ArchiveRefusalException e)
                 {
-                    throw new StationTroubleException(e.Message);
+                    throw new StationTroubleException(e.IsThere && parsed.GetValue(number) is null ? $"{e.Message} With --as, it gets another number." : e.Message);
                 }
             }, stopping);
         });
@@ -123,7 +154,7 @@ internal static class JobFileCommands
     private static Task<int> WithJobAsync(ParseResult parsed, Argument<string> job, Action<Job, StationOptions> work, CancellationToken stopping)
     {
         var options = OptionsOf(parsed);
-        return StoreAtHand.UseAsync(options.Data, async store =>
+        return StoreAtHand.UseAsync<JobStore>(options.Data, async store =>
         {
             var number = parsed.GetRequiredValue(job);
             work(await store.FindAsync(number, stopping) ?? throw new StationTroubleException(JobNotFoundException.Job(number).Message), options);

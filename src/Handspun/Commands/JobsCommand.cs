@@ -42,6 +42,7 @@ internal static class JobsCommand
             return 0;
         }, stopping));
         command.Add(CreateOpen());
+        command.Add(CreateShow());
         return command;
     }
 
@@ -80,10 +81,29 @@ internal static class JobsCommand
         return command;
     }
 
+    private static Command CreateShow()
+    {
+        var number = new Argument<string>("NUMBER") { Description = "The job's number." };
+        var command = new Command("show", "Show one job: how its plan stands, its points with their records, findings and parts.") { number, Data, Json };
+        command.SetAction((parsed, stopping) => WithStoreAsync(parsed, async (store, folder) =>
+        {
+            var asked = parsed.GetRequiredValue(number);
+            var job = await store.FindAsync(asked, stopping) ?? throw new StationTroubleException(JobNotFoundException.Job(asked).Message);
+            Print(job, parsed, folder);
+            foreach (var line in parsed.GetValue(Json) ? [] : JobLines.Of(job, ShopFile.Read(folder.Shop).Unit))
+            {
+                Console.WriteLine(line);
+            }
+
+            return 0;
+        }, stopping));
+        return command;
+    }
+
     private static Task<int> WithStoreAsync(ParseResult parsed, Func<JobStore, DataFolder, Task<int>> work, CancellationToken stopping)
     {
         var folder = DataFolder.LookInto(parsed.GetRequiredValue(Data));
-        return StoreAtHand.UseAsync(folder, store => work(store, folder), stopping);
+        return StoreAtHand.UseAsync<JobStore>(folder, store => work(store, folder), stopping);
     }
 
     private static void Print(Job job, ParseResult parsed, DataFolder folder)

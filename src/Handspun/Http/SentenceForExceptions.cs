@@ -1,3 +1,4 @@
+using Handspun.Archives;
 using Handspun.Capture.Bays;
 using Handspun.Gauges.Listening;
 using Handspun.Http.Plans;
@@ -15,8 +16,6 @@ namespace Handspun.Http;
 /// <summary>Turns what went wrong into problem details (RFC 9457) with a sentence that says what to do.</summary>
 internal sealed class SentenceForExceptions(IProblemDetailsService problems) : IExceptionHandler
 {
-    private static readonly string TooLarge = $"That is too large: one photo may have {PhotoReader.MostBytes / 1024 / 1024} MB, and all that are sent at once {PhotoDesk.MostBytesAtOnce / 1024 / 1024} MB. Go back: what you typed is still there.";
-
     /// <inheritdoc/>
     public async ValueTask<bool> TryHandleAsync(HttpContext httpContext, Exception exception, CancellationToken cancellationToken)
     {
@@ -30,8 +29,10 @@ internal sealed class SentenceForExceptions(IProblemDetailsService problems) : I
             HeldBackException or WrittenMeanwhileException => (StatusCodes.Status409Conflict, "Not now", exception.Message),
             BookRefusalException or PlanException => (StatusCodes.Status400BadRequest, "Not understood", exception.Message),
             RequestSentenceException => (StatusCodes.Status400BadRequest, "Not understood", exception.Message),
+            ArchiveRefusalException { IsThere: true } => (StatusCodes.Status409Conflict, "There already", exception.Message),
+            ArchiveRefusalException => (StatusCodes.Status400BadRequest, "Not taken in", exception.Message),
             PhotoRefusalException => (StatusCodes.Status400BadRequest, "Not a photo", exception.Message),
-            BadHttpRequestException { StatusCode: StatusCodes.Status413PayloadTooLarge } or InvalidDataException => (StatusCodes.Status413PayloadTooLarge, "Too large", TooLarge),
+            BadHttpRequestException { StatusCode: StatusCodes.Status413PayloadTooLarge } or InvalidDataException => (StatusCodes.Status413PayloadTooLarge, "Too large", TooLargeAt(httpContext)),
             BadHttpRequestException bad => (bad.StatusCode, "Not understood", "The request is not as it should be: send JSON with the keys that the call takes. " + (bad.InnerException?.Message ?? bad.Message)),
             _ => (StatusCodes.Status500InternalServerError, "The station failed", "Something went wrong inside the station; its log says what. Nothing that was recorded is lost."),
         };
@@ -48,6 +49,9 @@ internal sealed class SentenceForExceptions(IProblemDetailsService problems) : I
             ProblemDetails = { Status = status, Title = title, Detail = sentence },
         });
     }
+
+    private static string TooLargeAt(HttpContext context) =>
+        context.Features.Get<IExceptionHandlerFeature>()?.Endpoint?.Metadata.GetMetadata<RequestSize>()?.TooLarge ?? RequestSize.Usually;
 }
 
 /// <summary>A request that cannot be met as it is.</summary>

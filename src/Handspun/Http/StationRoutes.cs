@@ -25,6 +25,7 @@ internal static class StationRoutes
         routes.MapLimitListPage();
         routes.MapPlanPages();
         routes.MapScreenPages();
+        routes.MapIntakePage();
         routes.MapSchemas();
         routes.MapDocuments();
         var calls = routes.MapGroup("/api/v1");

@@ -17,7 +17,7 @@ public sealed record JobListView(IReadOnlyList<JobListItem> Jobs, string Find, i
 /// <param name="Number">The job's number as the shop says it, such as <c>1042</c>.</param>
 /// <param name="Title">What the job is about.</param>
 /// <param name="Bike">Year, make and model in one line.</param>
-/// <param name="Odometer">What it showed, such as <c>23 410</c>.</param>
+/// <param name="Odometer">What it showed, such as <c>23 410</c>; empty where nobody noted it.</param>
 /// <param name="Opened">When it was opened, such as <c>25 Nov 2026</c>.</param>
 /// <param name="Points">Those of its points that are to be shown, in order: all, or for a job with a plan those that were measured.</param>
 /// <param name="Plan">How far its plan is, or that it is closed; null where there is nothing to say.</param>

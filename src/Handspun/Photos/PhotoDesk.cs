@@ -1,3 +1,4 @@
+using Handspun.Http;
 using Handspun.Jobs.Book;
 using Handspun.Jobs.Book.Acts;
 using Handspun.Jobs.Orders;
@@ -11,6 +12,11 @@ internal sealed class PhotoDesk(JobStore store, JobBook book, PhotoFolder folder
 {
     /// <summary>All photos that are sent at once have at most this many bytes.</summary>
     public const long MostBytesAtOnce = 3L * PhotoReader.MostBytes;
+
+    /// <summary>How large a request that brings photos may be.</summary>
+    public static RequestSize Size { get; } = new(
+        MostBytesAtOnce,
+        $"That is too large: one photo may have {PhotoReader.MostBytes / 1024 / 1024} MB, and all that are sent at once {MostBytesAtOnce / 1024 / 1024} MB. Go back: what you typed is still there.");
 
     /// <summary>Takes photos. Those that are none are told, the others are kept.</summary>
     /// <param name="job">The job's number.</param>

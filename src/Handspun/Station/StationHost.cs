@@ -1,5 +1,6 @@
 using System.Net;
 using System.Net.Sockets;
+using Handspun.Archives;
 using Handspun.Bays;
 using Handspun.Broker;
 using Handspun.Capture.Bays;
@@ -101,6 +102,7 @@ internal static class StationHost
         services.AddHostedService<StoreService>();
         services.AddSingleton<ResultPublisher>().AddHostedService(provider => provider.GetRequiredService<ResultPublisher>());
         services.AddSingleton<ReportDesk>();
+        services.AddSingleton(options.Data).AddSingleton<ArchiveIntake>().AddSingleton<ArchiveDesk>();
         services.AddSingleton<RecordFolder>().AddSingleton<PicturesTogether>().AddSingleton<InterruptedCaptures>();
         services.AddSingleton<RecordFiler>().AddHostedService(provider => provider.GetRequiredService<RecordFiler>());
     }
@@ -119,6 +121,7 @@ internal static class StationHost
         services.AddRazorComponents();
         services.AddOpenApi("v1");
         services.AddProblemDetails().AddExceptionHandler<SentenceForExceptions>();
+        services.Configure<ExceptionHandlerOptions>(handler => handler.SuppressDiagnosticsCallback = handled => handled.HttpContext.Response.StatusCode < StatusCodes.Status500InternalServerError);   // what the station failed in is in its log
         services.Configure<RouteHandlerOptions>(routes => routes.ThrowOnBadRequest = true);   // so that a bad body gets a sentence too
         services.ConfigureHttpJsonOptions(json => WireJson.Configure(json.SerializerOptions));
     }

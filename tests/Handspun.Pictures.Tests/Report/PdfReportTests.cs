@@ -58,6 +58,21 @@ public sealed partial class PdfReportTests
         Assert.Contains("NOTCONFIRMED", first, StringComparison.Ordinal);
     }
 
+    // The goal for a job of thirty points, whose photos here are worse to pack than any that a phone takes.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(6)]
+    [InlineData(20)]
+    [InlineData(60)]
+    [InlineData(200)]
+    public async Task Pdf_OfThirtyPointsAndManyPhotos_StaysBelowTwoMegabytes_WithEveryPhotoInIt(int photos)
+    {
+        var pdf = Write(ReportedJob.Of(30, photos), PaperSize.A4);
+
+        Assert.InRange(pdf.Length, 100_000, 2_000_000);
+        Assert.Equal(photos, Regex.Count(await Poppler.AskAsync("pdfimages", pdf, "-list", "FILE"), @"(?m)^\s*\d+\s+\d+\s+image\s+\d+\s+\d+"));
+    }
+
     [Fact]
     public async Task Pages_AreDrawn_AndNothingReachesIntoTheMargin()
     {
@@ -69,6 +84,7 @@ public sealed partial class PdfReportTests
             Assert.InRange(inked.Min(i => i % image.Width) * 72.0 / 50, 42, 60);
             Assert.InRange(inked.Max(i => i % image.Width) * 72.0 / 50, 500, 595.3 - 42);
             Assert.InRange(inked.Max(i => i / image.Width) * 72.0 / 50, 740, 841.9 - 40);
+            Assert.True(inked.GroupBy(i => i / image.Width).MinBy(row => row.Key)!.Count() < image.Width / 2, "The page begins with a line that nothing is above of.");
         }
     }
 
@@ -90,7 +106,7 @@ public sealed partial class PdfReportTests
         var kept = Environment.GetEnvironmentVariable("HANDSPUN_KEEP_PDF");
         if (kept is not null)
         {
-            File.WriteAllBytes(Path.Combine(kept, $"report-{report.Results.Count}-{paper.Name}.pdf"), into.ToArray());
+            File.WriteAllBytes(Path.Combine(kept, $"report-{report.Results.Count}-{report.Findings.Sum(finding => finding.Photos.Count)}-{paper.Name}.pdf"), into.ToArray());
         }
 
         return into.ToArray();

@@ -127,6 +127,17 @@ public sealed class ArchiveTests
         Assert.Contains(sentence, await bench.RefusalAsync(), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("")]
+    [InlineData("no zip")]
+    public async Task File_ThatIsTooShortForAnArchive_IsRefused(string text)
+    {
+        await using var bench = await ArchiveBench.PackedAsync();
+        await File.WriteAllTextAsync(bench.Archive, text);
+
+        Assert.Contains("it is no archive, or it was damaged on the way", await bench.RefusalAsync(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Archive_ThatWasCutOff_IsRefused()
     {

@@ -14,9 +14,8 @@ namespace Handspun.Jobs.Store.Migrations
                 name: "IX_Jobs_BikeId",
                 table: "Jobs");
 
-            migrationBuilder.DropColumn(
-                name: "ValueMillimetres",
-                table: "Records");
+            // In place and inside the transaction; the provider would copy the whole table outside of it.
+            migrationBuilder.Sql("ALTER TABLE \"Records\" DROP COLUMN \"ValueMillimetres\";");
 
             migrationBuilder.AddColumn<double>(
                 name: "CountingMillimetres",

@@ -6,7 +6,6 @@ using Handspun.Jobs.Store;
 using Handspun.Photos;
 using Handspun.Station;
 using Handspun.Wire;
-using Microsoft.AspNetCore.Http.Metadata;
 
 namespace Handspun.Http.Plans;
 
@@ -34,13 +33,9 @@ internal static class BookCalls
             desk.WriteAsync(http, job, Subject.Job, request.By, found => JobActs.Close(found, request.Why)));
         job.MapPost("/reopen", (string job, CloseRequest request, BookDesk desk, HttpContext http) =>
             desk.WriteAsync(http, job, Subject.Job, request.By, found => JobActs.Reopen(found, request.Why)));
-        job.MapPost("/photos", TakePhotosAsync).DisableAntiforgery().WithPhotoLimit().Accepts<IFormFile>("multipart/form-data");
+        job.MapPost("/photos", TakePhotosAsync).DisableAntiforgery().WithSize(PhotoDesk.Size).Accepts<IFormFile>("multipart/form-data");
         job.MapGet("/photos/{photo}", PhotoAsync);
     }
-
-    /// <summary>Lets a request be as large as photos are.</summary>
-    public static TBuilder WithPhotoLimit<TBuilder>(this TBuilder endpoint) where TBuilder : IEndpointConventionBuilder =>
-        endpoint.WithFormOptions(multipartBodyLengthLimit: PhotoDesk.MostBytesAtOnce).WithMetadata(new SizeLimit());
 
     /// <summary>What a step's act writes.</summary>
     public static Deed StepDeed(Job job, string step, StepRequest request, StationOptions options) => request.Act switch
@@ -75,10 +70,5 @@ internal static class BookCalls
         return File.Exists(path)
             ? TypedResults.PhysicalFile(path, path.EndsWith(".png", StringComparison.Ordinal) ? "image/png" : "image/jpeg")
             : throw new JobNotFoundException($"Job {job} has no photo '{photo}': its page shows those that it has.");
-    }
-
-    private sealed class SizeLimit : IRequestSizeLimitMetadata
-    {
-        public long? MaxRequestBodySize => PhotoDesk.MostBytesAtOnce;
     }
 }

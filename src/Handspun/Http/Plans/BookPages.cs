@@ -50,8 +50,8 @@ internal static class BookPages
             job, request, JobPage, Subject.Job, (found, form) => [new(Subject.Job, JobActs.Close(found, form.Of("why")))], (found, _) => $"/jobs/{found.Number}")).DisableAntiforgery();
         job.MapPost("/reopen", (string job, PageDesk desk, HttpRequest request) => desk.WriteAsync(
             job, request, JobPage, Subject.Job, (found, form) => [new(Subject.Job, JobActs.Reopen(found, form.Of("why")))], (found, _) => $"/jobs/{found.Number}")).DisableAntiforgery();
-        job.MapPost("/findings", NoteAsync).DisableAntiforgery().WithPhotoLimit();
-        job.MapPost("/photos", TakePhotosAsync).DisableAntiforgery().WithPhotoLimit();
+        job.MapPost("/findings", NoteAsync).DisableAntiforgery().WithSize(PhotoDesk.Size);
+        job.MapPost("/photos", TakePhotosAsync).DisableAntiforgery().WithSize(PhotoDesk.Size);
     }
 
     private static PageOfJob JobPage => (job, shown, form) => Page<JobPage>(ViewsOfJobs.Job(job, shown, form));

@@ -1,7 +1,7 @@
 // Small helps on forms of a job: the name that was typed last, and photos that are dropped or too large. Without them the
 // forms still work.
 
-import { problemOf } from './photo-size';
+import { problemOf } from './file-size';
 
 const nameKept = 'handspun-name';
 
@@ -17,7 +17,7 @@ for (const place of document.querySelectorAll<HTMLElement>('[data-drop]')) {
 
 function takeDrops(place: HTMLElement, field: HTMLInputElement): void {
   const look = () => {
-    const problem = problemOf([...(field.files ?? [])], Number(place.dataset['most']), Number(place.dataset['mostAtOnce']));
+    const problem = problemOf([...(field.files ?? [])], Number(place.dataset['most']), Number(place.dataset['mostAtOnce']), place.dataset['instead']);
     field.setCustomValidity(problem);
     const says = place.querySelector<HTMLElement>('[data-drop-says]');
     if (says) says.textContent = problem === '' ? [...(field.files ?? [])].map((file) => file.name).join(', ') : problem;

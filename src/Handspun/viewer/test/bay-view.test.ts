@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { apply, nothingKnown, type Message } from '../src/bay-state';
 import { agoWords, contactWords, nextWords, viewOf } from '../src/bay-view';
-import { problemOf } from '../src/photo-size';
+import { problemOf } from '../src/file-size';
 import { bay, gauge, result, turning } from './sample';
 
 const view = (...messages: Message[]) => viewOf(messages.reduce(apply, nothingKnown));
