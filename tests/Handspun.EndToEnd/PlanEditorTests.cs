@@ -106,12 +106,12 @@ public sealed class PlanEditorTests(Browser browser) : IClassFixture<Browser>
         await screen.Page.FillAsync("#text", typed);
         await screen.Page.GetByText("Check and save").ClickAsync();
 
-        await Expect(screen.Place("text-problems")).ToContainTextAsync("Line 10: 'chek' is no kind of step");
+        await Expect(screen.Place("text-problems")).ToContainTextAsync("Line 12: 'chek' is no kind of step");
         await Expect(screen.Place("text-problems")).ToContainTextAsync("kind = \"chek\"");
-        await Expect(screen.Place("text-problems")).ToContainTextAsync("Line 11: There is no key 'titel' here");
+        await Expect(screen.Place("text-problems")).ToContainTextAsync("Line 13: There is no key 'titel' here");
         await Expect(screen.Page.Locator("#text")).ToHaveValueAsync(typed);
         Assert.Equal(Plan("Ours", 2), await File.ReadAllTextAsync(Path.Combine(workshop.Data, "plans", "ours.toml")));
-        await Problem.IsAsync(await workshop.Http.PutAsync("api/v1/plans/ours", new StringContent(typed)), 400, "line 10: 'chek' is no kind of step");
+        await Problem.IsAsync(await workshop.Http.PutAsync("api/v1/plans/ours", new StringContent(typed)), 400, "line 12: 'chek' is no kind of step");
         await Problem.IsAsync(await workshop.Http.PutAsync("api/v1/plans/Not A Name", new StringContent(Plan("X", 1))), 400, "no name for a plan");
 
         // The shipped ones stay as they are, until the shop puts one of its own in their place.
