@@ -53,7 +53,7 @@ public sealed class AnyWordsTests(Browser browser) : IClassFixture<Browser>
         foreach (var (highest, lowest) in new[] { ("0,0381", "-0,0381"), ("0.0381", "−0.0381 mm") })
         {
             await screen.Page.GotoAsync(new Uri(workshop.Pages, $"jobs/{job}/points/pinion-runout/entry").ToString());
-            await screen.Page.GetByText("mm", new() { Exact = true }).ClickAsync();
+            await screen.Page.CheckAsync("input[name=unit][value=mm]");
             foreach (var (field, text) in new[] { ("highest", highest), ("lowest", lowest), ("tool", "dial indicator"), ("division", "0,01 mm"), ("by", "ד. לוי <Ada>") })
             {
                 await screen.Page.FillAsync($"#{field}", text);

@@ -37,10 +37,6 @@ public sealed class CompareTests(Browser browser) : IClassFixture<Browser>
             await Until.TrueAsync(() => picture.EvaluateAsync<bool>("one => { one.scrollIntoView(); return one.complete && one.naturalWidth > 0; }"));
         }
 
-        var (a, b) = (await RingsAsync(screen, 0), await RingsAsync(screen, 1));
-        Assert.NotEmpty(a);
-        Assert.Equal(a, b);   // the same heights are named on both circles
-
         // At the width of a phone they stand under each other.
         await screen.Page.SetViewportSizeAsync(360, 740);
         var (upper, lower) = (await screen.Place("compared-A").BoundingBoxAsync(), await screen.Place("compared-B").BoundingBoxAsync());
@@ -70,14 +66,6 @@ public sealed class CompareTests(Browser browser) : IClassFixture<Browser>
         await Problem.IsAsync(await workshop.Http.GetAsync($"api/v1/records/{first}/beside/no-such"), 404, "no record 'no-such'");
         var screen = await browser.OpenAsync(new Uri(workshop.Pages, $"compare?a={first}&b={second}"));
         await Expect(screen.Page.GetByText("No difference shown")).ToBeVisibleAsync();
-    }
-
-    // The names of the rings' heights, as the picture writes them.
-    private static async Task<string> RingsAsync(PageWithTroubles screen, int place)
-    {
-        var address = await screen.Page.Locator(".record-picture img").Nth(place).GetAttributeAsync("src");
-        var svg = await screen.Page.EvaluateAsync<string>("address => fetch(address).then(answer => answer.text())", address);
-        return System.Text.RegularExpressions.Regex.Match(svg, "Rings: height above the low spot, [^<]*").Value;
     }
 
     private static async Task<string> MeasuredAsync(Workshop workshop, double tir)

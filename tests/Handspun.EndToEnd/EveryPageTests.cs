@@ -31,6 +31,7 @@ public sealed class EveryPageTests(Browser browser) : IClassFixture<Browser>
         await File.WriteAllTextAsync(Path.Combine(workshop.Data, "plans", "broken.toml"), "title = \"Broken\"\n[[step]]\nkind = \"chek\"\n");
         await PutAsync(workshop, "settings", new { mechanics = new[] { "A. Nobody", "דנה לוי" } });
         var again = await OpenPlannedAsync(workshop);   // the bike came again
+        await PostAsync(workshop, $"jobs/{again}/steps/machine-ready", new { act = "tick", by = "A. Nobody" });
         await TypeAsync(workshop, again, "0.0012 in", "-0.0012 in");
         var (before, after) = ((await workshop.RecordsAsync(job))[0].GetProperty("record").GetString(), (await workshop.RecordsAsync(again))[0].GetProperty("record").GetString());
 

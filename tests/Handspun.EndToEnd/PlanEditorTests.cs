@@ -106,12 +106,12 @@ public sealed class PlanEditorTests(Browser browser) : IClassFixture<Browser>
         await screen.Page.FillAsync("#text", typed);
         await screen.Page.GetByText("Check and save").ClickAsync();
 
-        await Expect(screen.Place("text-problems")).ToContainTextAsync("Line 10: 'chek' is no kind of step");
+        await Expect(screen.Place("text-problems")).ToContainTextAsync("Line 12: 'chek' is no kind of step");
         await Expect(screen.Place("text-problems")).ToContainTextAsync("kind = \"chek\"");
-        await Expect(screen.Place("text-problems")).ToContainTextAsync("Line 11: There is no key 'titel' here");
+        await Expect(screen.Place("text-problems")).ToContainTextAsync("Line 13: There is no key 'titel' here");
         await Expect(screen.Page.Locator("#text")).ToHaveValueAsync(typed);
         Assert.Equal(Plan("Ours", 2), await File.ReadAllTextAsync(Path.Combine(workshop.Data, "plans", "ours.toml")));
-        await Problem.IsAsync(await workshop.Http.PutAsync("api/v1/plans/ours", new StringContent(typed)), 400, "line 10: 'chek' is no kind of step");
+        await Problem.IsAsync(await workshop.Http.PutAsync("api/v1/plans/ours", new StringContent(typed)), 400, "line 12: 'chek' is no kind of step");
         await Problem.IsAsync(await workshop.Http.PutAsync("api/v1/plans/Not A Name", new StringContent(Plan("X", 1))), 400, "no name for a plan");
 
         // The shipped ones stay as they are, until the shop puts one of its own in their place.
@@ -145,6 +145,38 @@ public sealed class PlanEditorTests(Browser browser) : IClassFixture<Browser>
         await screen.Page.GetByText("Done", new() { Exact = true }).ClickAsync();
         await Expect(screen.Page.GetByText("Step 2 of 100")).ToBeVisibleAsync();
         Assert.Empty(screen.Troubles);
+    }
+
+    [Fact]
+    public async Task Plan_GetsAPartAndAnotherName_AndIsTakenOutOfUse_WithItsFileKept()
+    {
+        await using var workshop = new Workshop();
+        await workshop.StartStationAsync();
+        await PutAsync(workshop, "ours", Plan("Ours", 1));
+
+        Assert.Equal(HttpStatusCode.OK, await SendAsync(workshop, "plans/ours/parts", ("part_title", "Gasket \"A\""), ("part_place", "left")));
+        Assert.Equal(HttpStatusCode.OK, await SendAsync(workshop, "plans/ours", ("title", "Ours, mended"), ("about", "")));
+        Assert.Equal(HttpStatusCode.BadRequest, await SendAsync(workshop, "plans/ours", ("title", " "), ("about", "")));
+        var plan = await workshop.GetAsync("api/v1/plans/ours");
+        Assert.Equal("Ours, mended", plan.GetProperty("title").GetString());
+        Assert.Equal(("gasket-a-left", "Gasket \"A\""), (plan.GetProperty("parts")[0].GetProperty("part").GetString(), plan.GetProperty("parts")[0].GetProperty("title").GetString()));
+        Assert.Equal(HttpStatusCode.OK, await SendAsync(workshop, "plans/ours/parts/remove", ("part", "gasket-a-left")));
+        Assert.Equal(0, (await workshop.GetAsync("api/v1/plans/ours")).GetProperty("parts").GetArrayLength());
+
+        // The only step cannot go: a plan has one at least.
+        Assert.Equal(HttpStatusCode.BadRequest, await SendAsync(workshop, "plans/ours/steps/s0", ("act", "remove")));
+        Assert.Equal(HttpStatusCode.NotFound, await SendAsync(workshop, "plans/ours/steps/no-such", ("act", "remove")));
+        Assert.Equal(HttpStatusCode.OK, await SendAsync(workshop, "plans/ours", ("act", "away")));
+        Assert.Equal(HttpStatusCode.NotFound, (await workshop.Http.GetAsync("api/v1/plans/ours")).StatusCode);
+        Assert.Contains("Ours, mended", await File.ReadAllTextAsync(Path.Combine(workshop.Data, "plans", "ours.toml.away")), StringComparison.Ordinal);
+    }
+
+    // A form as a browser sends it, with the tag of the text that stands there now.
+    private static async Task<HttpStatusCode> SendAsync(Workshop workshop, string path, params IEnumerable<(string Field, string Value)> fields)
+    {
+        var seen = (await workshop.Http.GetAsync("api/v1/plans/ours/text")).Headers.ETag!.Tag.Trim('"');
+        using var form = new FormUrlEncodedContent(fields.Append((Field: "seen", Value: seen)).Select(field => KeyValuePair.Create(field.Field, field.Value)));
+        return (await workshop.Http.PostAsync(path, form)).StatusCode;
     }
 
     private static string Plan(string title, int steps) => $"title = \"{title}\"\n" + string.Concat(Enumerable.Range(0, steps).Select(number =>

@@ -18,15 +18,15 @@ public sealed record RecordDifference(Length Value, Length U95)
     public bool IsTold => Math.Abs(Value.Millimetres) > U95.Millimetres;
 
     /// <summary>The difference; null where there is none to be had (<see cref="Reason"/>).</summary>
-    public static RecordDifference? Of(ResultFigures first, ResultFigures second) => Reason(first, second) is null
-        ? new(second.Value!.Value - first.Value!.Value, Length.FromMillimetres(Math.Sqrt(Square(first.ValueU95!.Value) + Square(second.ValueU95!.Value))))
+    public static RecordDifference? Of(MeasuredAt first, MeasuredAt second) => Reason(first, second) is null
+        ? new(second.Figures.Value!.Value - first.Figures.Value!.Value, Length.FromMillimetres(Math.Sqrt(Square(first.Figures.ValueU95!.Value) + Square(second.Figures.ValueU95!.Value))))
         : null;
 
     /// <summary>Why nothing can be said of a difference, and what to do; null where something can.</summary>
-    public static string? Reason(ResultFigures first, ResultFigures second) =>
-        first.ValueTitle != second.ValueTitle ? $"These are two different things ({first.ValueTitle.ToLowerInvariant()}, {second.ValueTitle.ToLowerInvariant()}): look at both, but do not subtract them."
-        : first is not { Value: not null, ValueU95: not null } || second is not { Value: not null, ValueU95: not null } ? "One of them has no single length as its result, so no difference can be worked out: look at the pictures and the figures."
-        : first.NotJudged ?? second.NotJudged;
+    public static string? Reason(MeasuredAt first, MeasuredAt second) =>
+        !first.IsLike(second) ? $"'{first.Title}' and '{second.Title}' are two different things: look at both, but do not subtract them."
+        : HasLength(first.Figures) && HasLength(second.Figures) ? first.Figures.NotJudged ?? second.Figures.NotJudged
+        : "One of them has no single length as its result, so no difference can be worked out: look at the pictures and the figures.";
 
     /// <summary>Why the angles of two runouts cannot be held against each other, and what to do; null where they can, or there are none.</summary>
     public static string? AnglesReason(ResultFigures first, ResultFigures second) =>
@@ -46,6 +46,8 @@ public sealed record RecordDifference(Length Value, Length U95)
             ? $"{second} is {LengthText.WithUncertainty(apart, U95, unit)} {(Value > Length.Zero ? "larger" : "smaller")} than {first}: more than both can be wrong by."
             : $"{first} and {second} differ by {LengthText.Of(apart, unit)}. That is no more than the ± {LengthText.Uncertainty(U95, unit)} to which both together can tell: it shows no difference, and does not prove that there is none.";
     }
+
+    private static bool HasLength(ResultFigures figures) => figures is { Value: not null, ValueU95: not null };
 
     private static double Square(Length length) => length.Millimetres * length.Millimetres;
 }

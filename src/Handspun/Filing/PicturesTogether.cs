@@ -1,5 +1,6 @@
 using Handspun.Analysis;
 using Handspun.Capture.Methods.Runout;
+using Handspun.Jobs.Comparing;
 using Handspun.Jobs.Orders;
 using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
@@ -42,4 +43,8 @@ internal sealed class PicturesTogether(RecordFolder folder, StationOptions optio
 /// <param name="Job">Its job.</param>
 /// <param name="Point">Its point.</param>
 /// <param name="Record">The record.</param>
-internal sealed record ComparedRecord(Job Job, JobPoint Point, CaptureRecord Record);
+internal sealed record ComparedRecord(Job Job, JobPoint Point, CaptureRecord Record)
+{
+    /// <summary>What was found there.</summary>
+    public MeasuredAt Measured => MeasuredAt.Of(Point, Record);
+}

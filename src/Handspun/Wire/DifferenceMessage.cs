@@ -15,13 +15,13 @@ internal sealed record DifferenceMessage(ResultMessage First, ResultMessage Seco
 {
     public static DifferenceMessage Of(ComparedRecord first, ComparedRecord second, LengthUnit unit)
     {
-        var difference = RecordDifference.Of(first.Record.Figures, second.Record.Figures);
+        var difference = RecordDifference.Of(first.Measured, second.Measured);
         return new(
             ResultMessage.Of(first.Job.Number, first.Point.Code, first.Record, unit),
             ResultMessage.Of(second.Job.Number, second.Point.Code, second.Record, unit),
             difference is null ? null : Math.Round(difference.Value.Millimetres, 6),
             difference is null ? null : Math.Round(difference.U95.Millimetres, 6),
             difference?.IsTold,
-            difference?.InWords(unit, "The first", "the second") ?? RecordDifference.Reason(first.Record.Figures, second.Record.Figures)!);
+            difference?.InWords(unit, "The first", "the second") ?? RecordDifference.Reason(first.Measured, second.Measured)!);
     }
 }

@@ -4,10 +4,11 @@ using Microsoft.Playwright;
 
 namespace Handspun.EndToEnd.Parts;
 
-/// <summary>Looks at a page in light and dark, on a desk's screen and on a phone, with the rules of axe-core, and at its width on the phone.</summary>
+/// <summary>Looks at a page in light and dark, on a desk's screen and on a phone, with the rules of axe-core, at its width on the phone, and at whether the keyboard reaches everything.</summary>
 internal sealed class PageCritic(IPage page)
 {
     private const int PhoneWidth = 360;
+    private const int SparePresses = 6;   // what scrolls takes the focus too
     private static readonly (int Width, int Height)[] Screens = [(1280, 800), (PhoneWidth, 740)];
 
     private readonly List<string> _found = [];
@@ -43,6 +44,31 @@ internal sealed class PageCritic(IPage page)
         {
             _found.Add($"{name}: {wide} pixels wide on a phone of {PhoneWidth}");
         }
+
+        await WalkAsync(name);
+    }
+
+    // From the top of the page, once through it: radio buttons of one name are one stop.
+    private async Task WalkAsync(string name)
+    {
+        var stops = await page.EvaluateAsync<int>("""
+            () => {
+              const stopOf = one => one.type === 'radio' ? `${[...document.forms].indexOf(one.form)} ${one.name}` : one;
+              const controls = [...document.querySelectorAll('a[href], button, input, select, textarea, summary')]
+                .filter(one => !one.disabled && one.type !== 'hidden' && one.checkVisibility({ visibilityProperty: true }));
+              window.left = new Map(controls.map(one => [stopOf(one), one]));
+              document.addEventListener('focusin', event => window.left.delete(stopOf(event.target)));
+              document.body.tabIndex = -1;
+              document.body.focus();
+              return window.left.size;
+            }
+            """);
+        for (var press = 0; press < stops + SparePresses; press++)
+        {
+            await page.Keyboard.PressAsync("Tab");
+        }
+
+        _found.AddRange((await page.EvaluateAsync<string[]>("() => [...window.left.values()].map(one => one.outerHTML.slice(0, 160))")).Select(left => $"{name}: the keyboard does not reach {left}"));
     }
 
     private static string Sentence(AxeResultItem rule, AxeResultNode node) => $"{rule.Id}: {rule.Help}: {node.Html}";

@@ -1,6 +1,7 @@
 using CsCheck;
 using Handspun.Jobs.Comparing;
 using Handspun.Jobs.Lengths;
+using Handspun.Jobs.Points;
 using Handspun.Jobs.Records;
 
 namespace Handspun.Jobs.Tests.Comparing;
@@ -47,26 +48,28 @@ public sealed class RecordDifferenceTests
     [Fact]
     public void Difference_OfTwoDifferentThings_IsRefusedWithTheReason()
     {
-        var (runout, play) = (Runout(0.05, 0.003), new EndPlayFigures { EndPlayMillimetres = 0.2, EndPlayU95Millimetres = 0.01 });
+        var (runout, play) = (Runout(0.05, 0.003), new MeasuredAt("cam-end-play", "Cam end play", PointKind.EndPlay, new EndPlayFigures { EndPlayMillimetres = 0.2, EndPlayU95Millimetres = 0.01 }));
 
         Assert.Null(RecordDifference.Of(runout, play));
-        Assert.Equal("These are two different things (total indicated runout, end play): look at both, but do not subtract them.", RecordDifference.Reason(runout, play));
+        Assert.Equal("'Pinion shaft runout' and 'Cam end play' are two different things: look at both, but do not subtract them.", RecordDifference.Reason(runout, play));
     }
 
     [Fact]
     public void Difference_WithASpinThatGaveNothing_IsRefusedWithTheReason()
     {
-        Assert.Null(RecordDifference.Of(Runout(0.05, 0.003), new RunoutFigures()));
-        Assert.Contains("no single length", RecordDifference.Reason(Runout(0.05, 0.003), new RunoutFigures()), StringComparison.Ordinal);
+        var nothing = Runout(0.05, 0.003) with { Figures = new RunoutFigures() };
+
+        Assert.Null(RecordDifference.Of(Runout(0.05, 0.003), nothing));
+        Assert.Contains("no single length", RecordDifference.Reason(Runout(0.05, 0.003), nothing), StringComparison.Ordinal);
     }
 
     // Two deviations from zeros that nobody knows are no sizes.
     [Fact]
     public void Difference_OfBoresWithoutASetting_IsRefusedWithTheReason()
     {
-        var bore = new BoreFigures { DeviationMillimetres = 0.01, DeviationU95Millimetres = 0.002 };
+        var bore = new MeasuredAt("lifter-bore-front-intake", "Lifter bore", PointKind.Bore, new BoreFigures { DeviationMillimetres = 0.01, DeviationU95Millimetres = 0.002 });
 
-        Assert.Null(RecordDifference.Of(bore, bore with { DeviationMillimetres = 0.02 }));
+        Assert.Null(RecordDifference.Of(bore, bore));
         Assert.Contains("type the size of the ring", RecordDifference.Reason(bore, bore), StringComparison.Ordinal);
     }
 
@@ -77,7 +80,7 @@ public sealed class RecordDifferenceTests
     [InlineData("mark", "first-reading", "elsewhere each time")]
     public void HighSpots_AreHeldAgainstEachOther_OnlyFromOneZero(string zero, string other, string? reason)
     {
-        var (first, second) = (Runout(0.05, 0.003) with { AngleReference = zero, HighSpotDegrees = 10 }, Runout(0.05, 0.003) with { AngleReference = other, HighSpotDegrees = 90 });
+        var (first, second) = (new RunoutFigures { AngleReference = zero, HighSpotDegrees = 10 }, new RunoutFigures { AngleReference = other, HighSpotDegrees = 90 });
 
         Assert.Contains(reason ?? "", RecordDifference.AnglesReason(first, second) ?? "", StringComparison.Ordinal);
         Assert.Equal(reason is null, RecordDifference.AnglesReason(first, second) is null);
@@ -92,5 +95,17 @@ public sealed class RecordDifferenceTests
             Assert.Equal(there.IsTold, back.IsTold);
         });
 
-    private static RunoutFigures Runout(double tir, double u95) => new() { TirMillimetres = tir, TirU95Millimetres = u95 };
+    // A needle at the other end shows the same sort of length; another gap read by hand does not.
+    [Fact]
+    public void Lengths_OfTheSameSort_AreSubtracted_HoweverTheyWereRead()
+    {
+        var needle = new HandFigures { Named = "Drive-side shaft runout", LengthMillimetres = 0.08, LengthU95Millimetres = 0.01, Way = "needle", Typed = "", ReadBy = "A. Nobody" };
+
+        Assert.Equal(0.03, RecordDifference.Of(Runout(0.05, 0.003), new("drive-side-runout", "Drive-side shaft runout", PointKind.Runout, needle))!.Value.Millimetres, 1e-12);
+        Assert.Null(RecordDifference.Of(new("a", "A", PointKind.ByHand, needle), new("b", "B", PointKind.ByHand, needle)));
+        Assert.NotNull(RecordDifference.Of(new("a", "A", PointKind.ByHand, needle), new("a", "A", PointKind.ByHand, needle)));
+    }
+
+    private static MeasuredAt Runout(double tir, double u95) =>
+        new("pinion-runout", "Pinion shaft runout", PointKind.Runout, new RunoutFigures { TirMillimetres = tir, TirU95Millimetres = u95 });
 }

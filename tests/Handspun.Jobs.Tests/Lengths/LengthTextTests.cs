@@ -68,7 +68,7 @@ public class LengthTextTests
     public void Uncertainty_AsItIsWritten_IsNeverSmallerThanItIs_AndNeverAStepLarger() => Gen.Select(Gen.Double[0, 5], Gen.Enum<LengthUnit>())
         .Sample((millimetres, unit) =>
         {
-            var (value, step) = unit == LengthUnit.Inch ? (millimetres / 25.4, 1e-4) : (millimetres, 1e-3);
+            var (value, step) = (millimetres / InMillimetres(unit), StepOf(unit));
             var written = double.Parse(LengthText.UncertaintyNumber(Length.FromMillimetres(millimetres), unit), CultureInfo.InvariantCulture);
 
             Assert.InRange(written, value - 2e-6 * step, value + step + 2e-6 * step);   // a millionth of the last digit is forgiven
@@ -78,7 +78,7 @@ public class LengthTextTests
     public void Length_AsItIsWritten_IsReadAsTheSame() => Gen.Select(Gen.Double[0, 900], Gen.Enum<LengthUnit>())
         .Sample((millimetres, unit) =>
         {
-            var half = unit == LengthUnit.Inch ? 0.5e-4 * 25.4 : 0.5e-3;
+            var half = 0.5 * StepOf(unit) * InMillimetres(unit);
             Assert.True(LengthText.TryParse(LengthText.Of(Length.FromMillimetres(millimetres), unit), out var read));
             Assert.Equal(millimetres, read.Millimetres, half * 1.000001);
         });
@@ -105,4 +105,13 @@ public class LengthTextTests
     [InlineData(LengthUnit.Millimetre, "0.001 mm")]
     public void Uncertainty_BelowTheLastDigit_IsNotShownAsZero(LengthUnit unit, string text) =>
         Assert.Equal(text, LengthText.Uncertainty(Length.FromMillimetres(0.0002), unit));
+
+    private static double InMillimetres(LengthUnit unit) => unit is LengthUnit.Inch or LengthUnit.InchThousandths ? 25.4 : 1;
+
+    private static double StepOf(LengthUnit unit) => unit switch
+    {
+        LengthUnit.Inch => 1e-4,
+        LengthUnit.MillimetreHundredths => 1e-2,
+        _ => 1e-3,
+    };
 }

@@ -41,14 +41,14 @@ internal static class CompareCalls
         }
 
         var second = await FindAsync(store, b, cancellation);
-        var difference = RecordDifference.Of(first.Record.Figures, second.Record.Figures);
+        var difference = RecordDifference.Of(first.Measured, second.Measured);
         var same = pictures.CanDraw(first.Record, second.Record);
         return new RazorComponentResult<ComparePage>(new
         {
             Model = new CompareView(
                 View("A", first, options, second, same),
                 View("B", second, options, first, same),
-                difference?.InWords(options.Unit, "A", "B") ?? RecordDifference.Reason(first.Record.Figures, second.Record.Figures)!,
+                difference?.InWords(options.Unit, "A", "B") ?? RecordDifference.Reason(first.Measured, second.Measured)!,
                 RecordDifference.AnglesReason(first.Record.Figures, second.Record.Figures),
                 difference?.IsTold,
                 same,
@@ -67,7 +67,7 @@ internal static class CompareCalls
         .Where(other => other.Record.Status == RecordStatus.Complete && other.Record.Id != first.Record.Id)
         .GroupBy(other => other.Point.Title)
         .OrderByDescending(group => group.Key == first.Point.Title)
-        .ThenByDescending(group => group.Any(other => RecordDifference.Reason(first.Record.Figures, other.Record.Figures) is null))
+        .ThenByDescending(group => group.Any(other => RecordDifference.Reason(first.Measured, other.Measured) is null))
         .Select(group => new ChooseGroup(group.Key, [.. group.OrderByDescending(other => other.Record.At).Select(other => new ChooseLine(
             Address(first, other),
             At(other),
@@ -84,11 +84,14 @@ internal static class CompareCalls
         Record = ViewsOfJobs.Record(one.Record, one.Point, options.Unit),
         Picture = same ? $"/api/v1/records/{one.Record.Id}/beside/{other!.Record.Id}/picture.svg"
             : one.Record.HasFiles ? $"/api/v1/records/{one.Record.Id}/picture.svg" : null,
-        Scale = other is null ? null : Scale(one.Record, other.Record),
+        Scale = other is null ? null : Scale(one, other),
     };
 
-    private static LimitScale? Scale(CaptureRecord one, CaptureRecord other) => RecordDifference.Of(one.Figures, other.Figures) is null ? null
-        : LimitScale.Together((one.Figures.Value!.Value, one.Figures.ValueU95!.Value), (other.Figures.Value!.Value, other.Figures.ValueU95!.Value), Bounds(one), Bounds(other));
+    private static LimitScale? Scale(ComparedRecord one, ComparedRecord other) => RecordDifference.Of(one.Measured, other.Measured) is null
+        ? null
+        : LimitScale.Together(Result(one.Record), Result(other.Record), Bounds(one.Record), Bounds(other.Record));
+
+    private static (Length Value, Length U95) Result(CaptureRecord record) => (record.Figures.Value!.Value, record.Figures.ValueU95!.Value);
 
     private static (Length? Lower, Length? Upper) Bounds(CaptureRecord record) => (record.Limit?.Tolerance.Lower, record.Limit?.Tolerance.Upper);
 

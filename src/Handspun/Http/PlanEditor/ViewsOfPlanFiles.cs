@@ -90,7 +90,7 @@ internal static class ViewsOfPlanFiles
             text,
             desk.IsOwn(code),
             seen,
-            [.. problems.Select(problem => new LineProblem(
+            [.. problems.OrderBy(problem => problem.Line).Select(problem => new LineProblem(
                 problem.Line,
                 problem.Line is { } line and > 0 && line <= lines.Length ? lines[line - 1] : null,
                 problem.Sentence.Length == 0 ? "" : char.ToUpperInvariant(problem.Sentence[0]) + problem.Sentence[1..]))],
