@@ -127,6 +127,46 @@ public sealed class EveryPageTests(Browser browser) : IClassFixture<Browser>
     }
 
     [Fact]
+    public async Task Bay_OfAJobWithNamesFromRightToLeft_ShowsThemInTheirPlaces()
+    {
+        await using var workshop = new Workshop();
+        await workshop.StartGaugeAsync();
+        await workshop.StartStationAsync();
+        await workshop.UntilGaugeIsAsync("reading");
+        const string Make = "\u05d0\u05dc\u05d3\u05e8\u05de\u05d5\u05e8";
+        const string Title = "\u0637\u0631\u0642 \"<b>\"";
+        var answer = await workshop.Http.PostAsJsonAsync("api/v1/jobs", new { make = Make, model = "<i>Corvid</i>", year = 2004, title = Title });
+        var job = (await answer.Content.ReadFromJsonAsync<JsonElement>()).GetProperty("job").GetString()!;
+        var limit = await workshop.Http.PutAsJsonAsync($"api/v1/jobs/{job}/points/pinion-runout/limit", new { at_most = "0.004 in", source = $"{Make}, 7", confirmed_by = Make });
+        Assert.Equal(HttpStatusCode.OK, limit.StatusCode);
+        await workshop.MeasureAsync(job);
+        var screen = await browser.OpenAsync(new Uri(workshop.Pages, "bay"), 1280, 800);
+
+        await Expect(screen.Place("bay-about")).ToContainTextAsync($"2004 {Make} <i>Corvid</i>");
+        await Expect(screen.Place("bay-about")).ToContainTextAsync(Title);
+        await Expect(screen.Place("bay-limit")).ToHaveTextAsync("Limit: at most 0.0040 in");
+        var places = await screen.Page.EvaluateAsync<double[]>(
+            """
+            (parts) => {
+              const text = document.querySelector('[data-testid=bay-about]').firstChild;
+              return parts.map((part) => {
+                const range = document.createRange();
+                range.setStart(text, text.data.indexOf(part));
+                range.setEnd(text, text.data.indexOf(part) + part.length);
+                return range.getBoundingClientRect().left;
+              });
+            }
+            """,
+            new[] { "Job", Make, "\u0637\u0631\u0642" });
+        Assert.Equal(places.Order(), places);   // the job's number, then the bike, then the work, as everywhere
+        var critic = new PageCritic(screen.Page);
+        await critic.LookAsync("bay with names from right to left");
+        await critic.OpenAsync(new Uri(workshop.Pages, $"jobs/{job}"));
+        Assert.True(critic.Found.Count == 0, string.Join('\n', critic.Found));
+        Assert.Empty(screen.Troubles);
+    }
+
+    [Fact]
     public async Task Pages_ThatPairScreens_BreakNoRule()
     {
         await using var workshop = new Workshop();

@@ -148,6 +148,17 @@ public sealed class PairingTests(Browser browser) : IClassFixture<Browser>
     }
 
     [Fact]
+    public async Task Labels_OpenWherePhonesReachTheStation()
+    {
+        await using var workshop = new Workshop();
+        var door = await StartAsync(workshop);
+        var answer = await workshop.Http.PostAsJsonAsync("api/v1/jobs", new { make = "Aldermoor", model = "Corvid 1200", year = 2004, title = "Cams", plan = "cam-job" });
+        var job = (await answer.Content.ReadFromJsonAsync<System.Text.Json.JsonElement>()).GetProperty("job").GetString();
+
+        Assert.Contains($"data-address=\"{door}jobs/{job}/parts/lifter-front-intake\"", await workshop.Http.GetStringAsync($"jobs/{job}/labels"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Screen_WithoutASecureLine_WorksWithoutWakeLockAndVoice()
     {
         await using var workshop = new Workshop();

@@ -10,7 +10,9 @@ var subscribers = new Option<int>("--subscribers") { Description = "How many cli
 var screens = new Option<int>("--screens") { Description = "How many bay screens are open in headless Chromium; their delay, to the frame that first shows a reading, is told as well.", DefaultValueFactory = _ => 0 };
 var frames = new Command("frames", "How evenly the bay screen draws at the start and after an hour's readings, how soon it paints, and what its scripts weigh.");
 frames.SetAction(async (_, stopping) => await Frames.RunAsync(stopping));
-var root = new RootCommand("How long a reading takes from the last byte at a serial port to a subscriber of the broker, and to a screen, through the real service.") { gauges, rate, seconds, subscribers, screens, frames };
+var back = new Command("back", "How soon a bay screen says that its wifi is gone, and how soon it is right again when the wifi is back.");
+back.SetAction(async (_, stopping) => await Return.RunAsync(stopping));
+var root = new RootCommand("How long a reading takes from the last byte at a serial port to a subscriber of the broker, and to a screen, through the real service.") { gauges, rate, seconds, subscribers, screens, frames, back };
 root.SetAction(async (parsed, stopping) =>
 {
     await using var station = await StationUnderTest.StartAsync(parsed.GetValue(gauges), stopping);

@@ -22,7 +22,7 @@ internal static class ScreenRoutes
     {
         var screens = calls.MapGroup("/screens").WithMetadata(new AtTheStationOnly());
         screens.MapGet("", Describe);
-        screens.MapDelete("/{screen:int}", (int screen, PairingDesk desk) => desk.Screens.Remove(screen)
+        screens.MapDelete("/{screen:int}", (int screen, PairingDesk desk) => desk.Unpair(screen)
             ? Describe(desk)
             : throw new RequestSentenceException($"No screen {screen} is paired: the page Screens lists those that are."));
     }

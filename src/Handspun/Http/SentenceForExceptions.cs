@@ -6,7 +6,6 @@ using Handspun.Jobs.Book;
 using Handspun.Jobs.Plans;
 using Handspun.Jobs.Store;
 using Handspun.Photos;
-using Handspun.Pictures.Photos;
 using Handspun.SharedFiles;
 using Handspun.Station;
 using Microsoft.AspNetCore.Diagnostics;

@@ -1,3 +1,4 @@
+using System.Collections;
 using System.Globalization;
 using System.Text;
 using QRCoder;
@@ -11,9 +12,7 @@ internal static class QrSign
     /// <returns>The drawing's side in modules, and the path of its dark ones.</returns>
     public static (int Side, string Path) Of(string text)
     {
-        using var generator = new QRCodeGenerator();
-        using var code = generator.CreateQrCode(text, QRCodeGenerator.ECCLevel.Q);
-        var modules = code.ModuleMatrix;   // with the quiet zone of four modules that ISO/IEC 18004, 9.1 asks for
+        var modules = ModulesOf(text);
         var path = new StringBuilder();
         for (var row = 0; row < modules.Count; row++)
         {
@@ -34,9 +33,7 @@ internal static class QrSign
     {
         const string BlackOnWhite = "\u001b[30;107m";
         const string AsBefore = "\u001b[0m";
-        using var generator = new QRCodeGenerator();
-        using var code = generator.CreateQrCode(text, QRCodeGenerator.ECCLevel.Q);
-        var modules = code.ModuleMatrix;
+        var modules = ModulesOf(text);
         var lines = new StringBuilder();
         for (var row = 0; row < modules.Count; row += 2)
         {
@@ -63,5 +60,13 @@ internal static class QrSign
     {
         var (side, path) = Of(text);
         return string.Create(CultureInfo.InvariantCulture, $"""<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {side} {side}" shape-rendering="crispEdges"><path fill="#fff" d="M0 0h{side}v{side}H0z"/><path d="{path}"/></svg>""");
+    }
+
+    // Row by row, true where dark, with the quiet zone of four modules that ISO/IEC 18004, 9.1 asks for.
+    private static IReadOnlyList<BitArray> ModulesOf(string text)
+    {
+        using var generator = new QRCodeGenerator();
+        using var code = generator.CreateQrCode(text, QRCodeGenerator.ECCLevel.Q);
+        return [.. code.ModuleMatrix];
     }
 }

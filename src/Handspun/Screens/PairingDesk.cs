@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Net;
 using System.Net.NetworkInformation;
 using System.Net.Sockets;
@@ -8,11 +7,8 @@ using Microsoft.AspNetCore.Hosting.Server;
 namespace Handspun.Screens;
 
 /// <summary>What the station shows so that a screen can be paired.</summary>
-internal sealed class PairingDesk(PairingCodes codes, PairedScreens screens, IServer server, StationOptions options)
+internal sealed class PairingDesk(PairingCodes codes, PairedScreens screens, IServer server, ILogger<PairingDesk> logger)
 {
-    /// <summary>Whether the station serves the shop's network at all.</summary>
-    public bool IsOpen => options.Screens is not null;
-
     /// <summary>The screens that are paired.</summary>
     public PairedScreens Screens => screens;
 
@@ -35,7 +31,28 @@ internal sealed class PairingDesk(PairingCodes codes, PairedScreens screens, ISe
     public (PairingAnswer Answer, PairedScreen? Screen, string? Token) Pair(string code, IPAddress from)
     {
         var answer = codes.TryUse(code, from);
-        return answer == PairingAnswer.Taken && screens.Add(from) is var (screen, token) ? (answer, screen, token) : (answer, null, null);
+        if (answer != PairingAnswer.Taken)
+        {
+            PairingLog.NotTaken(logger, from, answer);
+            return (answer, null, null);
+        }
+
+        var (screen, token) = screens.Add(from);
+        PairingLog.Paired(logger, screen.Number, from);
+        return (answer, screen, token);
+    }
+
+    /// <summary>Unpairs a screen, and ends what it has open.</summary>
+    /// <returns>False where there is no such screen.</returns>
+    public bool Unpair(int number)
+    {
+        var found = screens.Remove(number);
+        if (found)
+        {
+            PairingLog.Unpaired(logger, number);
+        }
+
+        return found;
     }
 
     /// <summary>The addresses that this machine has in a network, to choose one from.</summary>
@@ -47,7 +64,17 @@ internal sealed class PairingDesk(PairingCodes codes, PairedScreens screens, ISe
             .Where(address => address.AddressFamily == AddressFamily.InterNetwork)];
 
     /// <summary>How an option is written that opens the station to the shop's network.</summary>
-    public static string Example() => string.Create(CultureInfo.InvariantCulture, $"--screens http://{OfThisMachine().FirstOrDefault(IPAddress.Parse("192.168.1.20"))}:{ExamplePort}");
+    public static string Example() => $"--screens http://{OfThisMachine().FirstOrDefault(IPAddress.Parse("192.168.1.20"))}:5080";
+}
 
-    private const int ExamplePort = 5080;
+internal static partial class PairingLog
+{
+    [LoggerMessage(4301, LogLevel.Information, "Screen {Screen} was paired from {Address}")]
+    public static partial void Paired(ILogger logger, int screen, IPAddress address);
+
+    [LoggerMessage(4302, LogLevel.Information, "Screen {Screen} was unpaired")]
+    public static partial void Unpaired(ILogger logger, int screen);
+
+    [LoggerMessage(4303, LogLevel.Warning, "A code from {Address} was not taken: {Answer}")]
+    public static partial void NotTaken(ILogger logger, IPAddress address, PairingAnswer answer);
 }

@@ -9,7 +9,7 @@ namespace Handspun.Screens;
 internal sealed class PairingGuard(RequestDelegate next, PairedScreens screens)
 {
     private const string Cookie = "handspun-screen";
-    private const string Sentence = "This screen is not paired with the station: open Screens on the station itself, and scan the code that it shows.";
+    private const string Sentence = "This screen is not paired with the station: open Screens on the station itself (its address ends in /screens), and scan the code that it shows.";
     private static readonly TimeSpan Kept = TimeSpan.FromDays(400);   // browsers keep none for longer (RFC 6265bis, 5.5)
 
     /// <summary>Lets a request through, or refuses it.</summary>

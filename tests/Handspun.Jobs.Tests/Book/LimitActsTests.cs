@@ -22,6 +22,19 @@ public sealed class LimitActsTests
         Assert.Equal("service limit, gear drive; invented manual, page 7; confirmed by A. Nobody", LimitSentence.All(set.Limit));
     }
 
+    // The page's number in the digits of the script it is written in (Unicode, general category Nd).
+    [Theory]
+    [InlineData("\u05de\u05d3\u05e8\u05d9\u05da \u05d1\u05d3\u05d5\u05d9, 7", "\u05d0. \u05d0\u05dc\u05de\u05d5\u05e0\u05d9")]
+    [InlineData("\u062f\u0644\u064a\u0644 \u0648\u0647\u0645\u064a\u060c \u0667", "\u0644\u0627 \u0623\u062d\u062f")]
+    public void Confirming_AtMost_InScriptFromRightToLeft_KeepsEveryLetter(string source, string name)
+    {
+        var set = (LimitSet)LimitActs.Confirm(_job, "pinion-runout", new("", "0.004 in", $" {source} "), $" {name} ", SampleRecords.Start);
+
+        Assert.Equal((source, name), (set.Limit.Source, set.Limit.ConfirmedBy));
+        Assert.Equal($"confirmed the limit at most 0.004 in: {source}", BookSentence.Of(set));
+        Assert.Equal($"{source}; confirmed by {name}", LimitSentence.All(set.Limit));
+    }
+
     [Theory]
     [InlineData("the manual")]
     [InlineData("page")]

@@ -30,7 +30,7 @@ public static class LimitActs
     /// <exception cref="BookRefusalException">Something cannot be read, or no page is named.</exception>
     /// <exception cref="JobNotFoundException">There is no such point.</exception>
     public static Deed Confirm(Job job, string point, TypedLimit typed, string? by, DateTimeOffset at) =>
-        typed.Source?.Any(char.IsAsciiDigit) == true && typed.Source.Any(char.IsLetter)
+        typed.Source?.Any(char.IsDigit) == true && typed.Source.Any(char.IsLetter)
             ? Write(job, point, typed, limit => limit with { ConfirmedBy = by?.Trim(), ConfirmedAt = at })
             : throw new BookRefusalException("source", "Type which manual it is and on which page the limit stands: that is what confirms it.");
 

@@ -85,7 +85,7 @@ export function viewOf(state: BayState): BayView {
   return {
     stage,
     point: onPoint ? (bay?.point_title ?? bay?.point ?? '') : 'Bay',
-    about: onPoint ? [`Job ${bay?.job}`, bay?.bike, bay?.job_title].filter(Boolean).join(' · ') : '',
+    about: onPoint ? [`Job ${bay?.job}`, bay?.bike, bay?.job_title].filter(Boolean).map((part) => inItsOwnOrder(part ?? '')).join(' · ') : '',
     jobAddress: onPoint ? `/jobs/${encodeURIComponent(bay?.job ?? '')}` : '/',
     phase: onPoint && gauge.trouble ? gauge.title : result?.status === 'incomplete' ? 'Measure again' : phaseWords(stage, words),
     value: valueMm === null ? '' : digits(valueMm, unit),
@@ -114,6 +114,11 @@ export function viewOf(state: BayState): BayView {
     back: stage === 'result' && bay?.next ? 'Stay at this point' : stage === 'waiting' && bay?.before ? `Back to ${bay.before}` : '',
     recordedAt: result?.at ?? '',
   };
+}
+
+/** Text that is written from right to left keeps its place among its neighbours (Unicode UAX #9, first strong isolate). */
+function inItsOwnOrder(text: string): string {
+  return /[\p{Script=Hebrew}\p{Script=Arabic}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}]/u.test(text) ? `\u2068${text}\u2069` : text;
 }
 
 function stopOf(bay: Bay | null, result: Result | null): BayView['stop'] {

@@ -7,6 +7,11 @@ import { bay, gauge, result, turning } from './sample';
 
 const view = (...messages: Message[]) => viewOf(messages.reduce(apply, nothingKnown));
 
+test('names that are written from right to left keep their places in the line', () => {
+  const { about } = view({ kind: 'snapshot', bay: { ...bay, bike: '2009 \u05d0\u05dc\u05d3\u05e8 1200', job_title: '\u0637\u0631\u0642 <b>' } });
+  assert.equal(about, 'Job 1042 · \u20682009 \u05d0\u05dc\u05d3\u05e8 1200\u2069 · \u2068\u0637\u0631\u0642 <b>\u2069');
+});
+
 test('several points in the bay each have an address, one only has none', () => {
   assert.deepEqual(view({ kind: 'snapshot', bay }).places, []);
   const beside = { gauge: 'left end', job: '1042', point: 'drive-side-runout', point_title: 'Drive-side shaft runout' };
