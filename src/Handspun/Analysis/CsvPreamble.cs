@@ -50,14 +50,20 @@ internal sealed class CsvPreamble
     public bool LargerReadsLower { get; private set; }
 
     /// <summary>What is said of a gauge that was set to something; null where nothing is named.</summary>
-    public PointSetup? Setup => SettingMillimetres is null && !LargerReadsLower ? null
-        : (SettingSetup)(KindOfPoint.Of(Point) == PointKind.OutsideSize ? new BodySetup() : new BoreSetup()) with
+    public PointSetup? Setup
     {
-        SettingMillimetres = SettingMillimetres,
-        SettingU95Millimetres = SettingMillimetres is null ? null : SettingU95Millimetres,
-        ShownMillimetres = SettingShownMillimetres,
-        LargerReadsLower = LargerReadsLower,
-    };
+        get
+        {
+            SettingSetup bare = KindOfPoint.Of(Point) == PointKind.OutsideSize ? new BodySetup() : new BoreSetup();
+            return SettingMillimetres is null && !LargerReadsLower ? null : bare with
+            {
+                SettingMillimetres = SettingMillimetres,
+                SettingU95Millimetres = SettingMillimetres is null ? null : SettingU95Millimetres,
+                ShownMillimetres = SettingShownMillimetres,
+                LargerReadsLower = LargerReadsLower,
+            };
+        }
+    }
 
     /// <summary>The gauge, as far as it is described.</summary>
     public GaugeTraits Gauge

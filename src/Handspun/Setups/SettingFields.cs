@@ -37,13 +37,16 @@ internal static class SettingFields
     /// <param name="setWith">What it is set with, such as <c>ring or micrometer</c>.</param>
     /// <exception cref="Http.RequestSentenceException">Something is no length or no choice.</exception>
     public static T Read<T>(T into, TypedSheet typed, string setWith)
-        where T : SettingSetup => into with
+        where T : SettingSetup
     {
-        SettingMillimetres = typed.Length("setting", $"The size of the {setWith}")?.Millimetres,
-        SettingU95Millimetres = typed.Length("setting_u95", "How well that size is known")?.Millimetres,
-        ShownMillimetres = typed.Length("shown", "What the gauge shows at its setting")?.Millimetres ?? 0,
-        LargerReadsLower = typed.Choice("reads", "reads", Higher, Lower) == Lower,
-    };
+        return into with
+        {
+            SettingMillimetres = typed.Length("setting", $"The size of the {setWith}")?.Millimetres,
+            SettingU95Millimetres = typed.Length("setting_u95", "How well that size is known")?.Millimetres,
+            ShownMillimetres = typed.Length("shown", "What the gauge shows at its setting")?.Millimetres ?? 0,
+            LargerReadsLower = typed.Choice("reads", "reads", Higher, Lower) == Lower,
+        };
+    }
 
     private static Length Of(double millimetres) => Length.FromMillimetres(millimetres);
 }

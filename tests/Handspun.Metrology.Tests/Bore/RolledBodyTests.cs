@@ -1,5 +1,4 @@
 using Handspun.Metrology.Bore;
-using Handspun.Metrology.Quantities;
 
 namespace Handspun.Metrology.Tests.Bore;
 
