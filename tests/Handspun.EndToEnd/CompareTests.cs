@@ -17,6 +17,7 @@ public sealed class CompareTests(Browser browser) : IClassFixture<Browser>
         await using var workshop = new Workshop();
         var job = await MeasuredAsync(workshop, 0.0762);   // 0.003 in
         await workshop.EndGaugeAsync();
+        await Until.TrueAsync(async () => (await workshop.GetAsync("api/v1/gauges"))[0].GetProperty("state").GetString() != "reading");   // else the next wait may still see the first gauge
         await workshop.StartGaugeAsync(0.0254);            // trued to 0.001 in
         await workshop.UntilGaugeIsAsync("reading");
         await workshop.MeasureAsync(job);
