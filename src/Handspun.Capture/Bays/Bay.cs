@@ -74,7 +74,7 @@ public sealed class Bay
 
         lock (_lock)
         {
-            var comesFromAnother = Of(task.Gauge) is not null;
+            var comesFromAnother = Of(task.Gauge) is { Task: var before } && (before.Job, before.Point) != (task.Job, task.Point);
             foreach (var post in _posts.Where(post => post.Task.Gauge == task.Gauge || (post.Task.Job == task.Job && post.Task.Point == task.Point)).ToList())
             {
                 StandDown(post);

@@ -105,6 +105,27 @@ public sealed class BayTests
     }
 
     [Fact]
+    public async Task Gauge_GivenItsOwnPointAgainWhileItMoves_CapturesAtOnce()
+    {
+        await using var bench = new BayBench();
+        await bench.ConnectAsync();
+        bench.Bay.Assign(BayBench.Point);
+
+        var again = false;
+        await bench.TurnAsync(Shaft, HandTurn.Create(seed: 1, turns: 8, turnsPerSecond: 0.6), standAfter: 8, at: t =>
+        {
+            if (!again && bench.Seen.Finished.Count == 1)
+            {
+                again = true;
+                bench.Bay.Assign(BayBench.Point);
+            }
+        });
+
+        await BayBench.UntilAsync(() => bench.Seen.Finished.Count == 2);
+        Assert.True(again);
+    }
+
+    [Fact]
     public async Task Shaft_TurnedLessThanOnce_GivesNoRunoutAndSaysWhatIsMissing()
     {
         await using var bench = new BayBench();
