@@ -8,6 +8,8 @@ using static Microsoft.Playwright.Assertions;
 namespace Handspun.EndToEnd;
 
 /// <summary>Both lobes of a cylinder measured with an indicator on the lifter and a toothed disc on the crank, and laid beside the cam's card.</summary>
+/// <remarks>Alone on the machine: a gauge that gets no time for a third of a second lets several teeth pass unseen, and nothing can tell how the crank turned meanwhile.</remarks>
+[Collection(AloneOnTheMachine.Name)]
 public sealed class CamLiftTests(Browser browser) : IClassFixture<Browser>
 {
     private const int Teeth = 12;
@@ -57,8 +59,8 @@ public sealed class CamLiftTests(Browser browser) : IClassFixture<Browser>
         // What both do together is there without another touch; the card beside it when it is typed.
         var timing = await NewestAsync(workshop, job, "cam-timing-front");
         Assert.True(timing.GetProperty("separation_cam_deg").ValueKind == JsonValueKind.Number, timing.GetRawText());
-        Assert.Equal(110.0 / 2 + 0, timing.GetProperty("separation_cam_deg").GetDouble() / 2, 1.0);
-        Assert.Equal(108, timing.GetProperty("intake_centreline_deg").GetDouble(), 2.0);
+        Assert.Equal(110, timing.GetProperty("separation_cam_deg").GetDouble(), 2 + timing.GetProperty("separation_cam_u95_deg").GetDouble());
+        Assert.Equal(108, timing.GetProperty("intake_centreline_deg").GetDouble(), 2 + timing.GetProperty("intake_centreline_u95_deg").GetDouble());
         Assert.Equal(JsonValueKind.Null, timing.GetProperty("verdict").ValueKind);
         var card = await workshop.Http.PutAsJsonAsync($"api/v1/jobs/{job}/points/cam-timing-front/setup", new { intake_centreline = "108", exhaust_centreline = "112", separation = "110", intake_opens = "60", allowed = "4" });
         Assert.True(card.StatusCode == HttpStatusCode.OK, await card.Content.ReadAsStringAsync());
