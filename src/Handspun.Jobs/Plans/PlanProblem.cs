@@ -12,6 +12,9 @@ public sealed record PlanProblem(string Plan, int? Line, string Key, string Sent
     /// <summary>The whole in other words than plan, line and sentence; null for those.</summary>
     public string? Whole { get; init; }
 
+    /// <summary>The sentence by itself, beginning with a capital.</summary>
+    public string Alone => Sentence.Length == 0 ? Sentence : char.ToUpperInvariant(Sentence[0]) + Sentence[1..];
+
     /// <summary>Plan, line and sentence.</summary>
     public override string ToString() => Whole ?? string.Create(CultureInfo.InvariantCulture, $"Plan '{Plan}'{(Line is { } line ? $", line {line}" : "")}: {Sentence}");
 }

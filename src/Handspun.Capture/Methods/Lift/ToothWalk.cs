@@ -49,13 +49,13 @@ internal static class ToothWalk
             var took = (seconds[i] - seconds[i - 1]) / usual[i - 1];
             var next = new double[pulses];
             Array.Fill(next, double.PositiveInfinity);
-            for (var place = 0; place < pulses; place++)
+            for (var lost = -1; lost <= Math.Min(MostLost, pulses - 2); lost++)
             {
-                for (var lost = -1; lost <= Math.Min(MostLost, pulses - 2); lost++)
+                var (within, overTheGap) = (StepCost(took, 1 + lost, lost), StepCost(took, 2 + lost, lost));
+                for (var place = 0; place < pulses; place++)
                 {
                     var to = (place + 1 + lost) % pulses;
-                    var passed = 1 + lost + (to < place ? 1 : 0);
-                    var sum = cost[place] + StepCost(took, passed, lost);
+                    var sum = cost[place] + (to < place ? overTheGap : within);
                     if (sum < next[to])
                     {
                         (next[to], from[i, to]) = (sum, place);

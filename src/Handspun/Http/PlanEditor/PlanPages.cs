@@ -78,7 +78,7 @@ internal static class PlanPages
         var (step, by) = form.Of("up") is { Length: > 0 } up ? (up, -1) : (form.Of("down"), 1);
         _ = desk.Change(plan, form.Of("seen"), text =>
         {
-            var place = PlaceOf(plan, text, step);
+            var place = PlaceOf(Plan(plan, text), step);
             var sheet = PlanSheet.Of(text);
             return sheet.WithStepAt(place, Math.Clamp(place + by, 0, sheet.Steps - 1)).Text;
         });
@@ -139,7 +139,7 @@ internal static class PlanPages
             _ = desk.Change(plan, form.Of("seen"), text =>
             {
                 var there = Plan(plan, text);
-                place = PlaceOf(plan, text, step);
+                place = PlaceOf(there, step);
                 var sheet = PlanSheet.Of(text);
                 return form.Of("act") == "remove" ? sheet.WithoutStep(place).Text : Moved(sheet.WithStep(place, Typed(there.Steps[place], form).ToToml()), ref place, form).Text;
             });
@@ -152,7 +152,7 @@ internal static class PlanPages
         catch (PlanException e)
         {
             var errors = e.Found.Select(problem => (Field: TypedStep.FieldOf(problem, place), problem)).Where(one => one.Field is not null)
-                .GroupBy(one => one.Field!).ToDictionary(field => field.Key, field => string.Join(" ", field.Select(one => Capital(one.problem.Sentence))));
+                .GroupBy(one => one.Field!).ToDictionary(field => field.Key, field => string.Join(" ", field.Select(one => one.problem.Alone)));
             return StepAgain(plan, step, desk, options, form with { Sentence = Sentence(e) }, errors, StatusCodes.Status400BadRequest);
         }
         catch (ChangedMeanwhileException e)
@@ -255,17 +255,15 @@ internal static class PlanPages
 
     private static Plan Plan(string code, string text) => PlanDesk.Parse(code, text, out var problems) ?? throw new PlanException(problems);
 
-    private static int PlaceOf(string plan, string text, string step) => Plan(plan, text).Steps.ToList().FindIndex(one => one.Code == step) is >= 0 and var place
+    private static int PlaceOf(Plan plan, string step) => plan.Steps.ToList().FindIndex(one => one.Code == step) is >= 0 and var place
         ? place
-        : throw new PlanNotFoundException($"Plan '{plan}' has no step '{step}': its page lists its steps.");
+        : throw new PlanNotFoundException($"Plan '{plan.Code}' has no step '{step}': its page lists its steps.");
 
     private static IReadOnlyCollection<string> Codes(Plan plan) => [.. plan.Steps.Select(step => step.Code)];
 
     private static IReadOnlyList<string> Lines(string text) => [.. text.Split('\n').Select(line => line.Trim()).Where(line => line.Length > 0)];
 
-    private static string Sentence(PlanException e) => "Not kept: " + string.Join(" ", e.Found.Select(problem => Capital(problem.Sentence)));
-
-    private static string Capital(string sentence) => sentence.Length == 0 ? sentence : char.ToUpperInvariant(sentence[0]) + sentence[1..];
+    private static string Sentence(PlanException e) => "Not kept: " + string.Join(" ", e.Found.Select(problem => problem.Alone));
 
     private static RazorComponentResult<TPage> Page<TPage>(object model, int status = StatusCodes.Status200OK) where TPage : IComponent => new(new { Model = model }) { StatusCode = status };
 

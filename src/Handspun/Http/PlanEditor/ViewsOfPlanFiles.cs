@@ -93,7 +93,7 @@ internal static class ViewsOfPlanFiles
             [.. problems.OrderBy(problem => problem.Line).Select(problem => new LineProblem(
                 problem.Line,
                 problem.Line is { } line and > 0 && line <= lines.Length ? lines[line - 1] : null,
-                problem.Sentence.Length == 0 ? "" : char.ToUpperInvariant(problem.Sentence[0]) + problem.Sentence[1..]))],
+                problem.Alone))],
             null,
             problems.Count == 0 ? null : "Not saved: the plan does not hold as it is. What you typed is still here.");
     }
