@@ -126,7 +126,6 @@ public static partial class LengthText
     private static string Written(double number, LengthUnit unit, int more = 0) =>
         number.ToString("0." + new string('0', unit.Places + more), CultureInfo.InvariantCulture).Replace('-', '\u2212');
 
-
     [GeneratedRegex("""^\s*(?<sign>[+\-\u2212])?\s*(?<number>\d{0,6}[.,]?\d{1,9})\s*(?<unit>mm|in|inch|")?\s*$""", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Shape();
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using CsvHelper;
 using CsvHelper.Configuration;
+using Handspun.Capture.Methods.Runout;
 using Handspun.Metrology.Runout;
 
 namespace Handspun.Analysis;
@@ -139,7 +140,7 @@ internal static class CsvCaptureFile
             {
                 case "reading":
                     _seconds.Add(seconds);
-                    _millimetres.Add(value * preamble.MillimetresPerReading);
+                    _millimetres.Add(value * preamble.MillimetresPerUnit);
                     break;
                 case "index":
                     _index.Add(seconds);
@@ -160,16 +161,18 @@ internal static class CsvCaptureFile
             ? throw new CaptureFileException("The file holds no reading.")
             : new(
                 preamble.Point,
-                new RotationCapture
-                {
-                    Seconds = _seconds.ToArray(),
-                    Millimetres = _millimetres.ToArray(),
-                    IndexSeconds = _index.ToArray(),
-                    TurnsPerIndex = preamble.IndexTurns,
-                    MarkSeconds = _marks.ToArray(),
-                    EncoderSeconds = _encoderSeconds.ToArray(),
-                    EncoderDegrees = _encoderDegrees.ToArray(),
-                },
+                IndicatorStand.Readings(
+                    new RotationCapture
+                    {
+                        Seconds = _seconds.ToArray(),
+                        Millimetres = _millimetres.ToArray(),
+                        IndexSeconds = _index.ToArray(),
+                        TurnsPerIndex = preamble.IndexTurns,
+                        MarkSeconds = _marks.ToArray(),
+                        EncoderSeconds = _encoderSeconds.ToArray(),
+                        EncoderDegrees = _encoderDegrees.ToArray(),
+                    },
+                    preamble.Stand),
                 preamble.Gauge)
             {
                 Setup = preamble.Setup,

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Handspun.Capture.Methods.Runout;
 using Handspun.Jobs.Points;
 using Handspun.Metrology.Lift;
 using Handspun.Metrology.Quantities;
@@ -28,14 +29,8 @@ internal sealed class CsvPreamble
     /// <summary>Shaft turns from one index pulse to the next.</summary>
     public double IndexTurns { get; private set; } = 1;
 
-    /// <summary>The temperature of shaft and gauge, in degrees Celsius; null where it is not told.</summary>
-    public double? Celsius { get; private set; }
-
-    /// <summary>The angle between a lever indicator and the surface, in degrees; null for a plunger.</summary>
-    public double? LeverDegrees { get; private set; }
-
-    /// <summary>Millimetres that the shaft moves for one unit of the readings.</summary>
-    public double MillimetresPerReading => MillimetresPerUnit * Misalignment.LeverFactor(LeverDegrees ?? 0);
+    /// <summary>How the indicator stands.</summary>
+    public RunoutSetup Stand { get; private set; } = new();
 
     /// <summary>The size of the ring, pin, block or micrometer that a gauge was set to, in millimetres; null where it is not named.</summary>
     public double? SettingMillimetres { get; private set; }
@@ -66,19 +61,9 @@ internal sealed class CsvPreamble
     }
 
     /// <summary>The gauge, as far as it is described.</summary>
-    public GaugeTraits Gauge
-    {
-        get
-        {
-            var plunger = new GaugeTraits
-            {
-                Resolution = Length.FromMillimetres(ResolutionMillimetres),
-                ErrorLimit = Length.FromMillimetres(ErrorLimitMillimetres),
-                Celsius = Celsius,
-            };
-            return LeverDegrees is { } degrees ? plunger.AtLever(degrees) : plunger;
-        }
-    }
+    public GaugeTraits Gauge => IndicatorStand.Gauge(
+        new() { Resolution = Length.FromMillimetres(ResolutionMillimetres), ErrorLimit = Length.FromMillimetres(ErrorLimitMillimetres) },
+        Stand);
 
     /// <summary>What is asked of a lift curve.</summary>
     public LiftSettings Lift { get; private set; } = new();
@@ -121,10 +106,10 @@ internal sealed class CsvPreamble
                 IndexTurns = Number(key, value, number, least: double.Epsilon);
                 break;
             case "lever_deg":
-                LeverDegrees = Number(key, value, number, least: 0, below: 90);
+                Stand = Stand with { LeverDegrees = Number(key, value, number, least: 0, below: 90) };
                 break;
             case "temperature_c":
-                Celsius = Number(key, value, number, least: -40, below: 60);
+                Stand = Stand with { Celsius = Number(key, value, number, least: -40, below: 60) };
                 break;
             case "setting_mm":
                 SettingMillimetres = Number(key, value, number, least: double.Epsilon);

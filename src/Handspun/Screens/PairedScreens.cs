@@ -2,6 +2,7 @@ using System.Net;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
+using Handspun.SharedFiles;
 using Handspun.Station;
 
 namespace Handspun.Screens;
@@ -126,12 +127,9 @@ internal sealed class PairedScreens
         }
     }
 
-    // Written beside and then renamed: a power cut leaves the old list or the new one.
     private void Keep(List<PairedScreen> screens)
     {
-        var beside = _path + ".part";
-        File.WriteAllText(beside, JsonSerializer.Serialize(screens));
-        File.Move(beside, _path, overwrite: true);
+        WholeFile.Write(_path, JsonSerializer.Serialize(screens));
         _screens = screens;
     }
 

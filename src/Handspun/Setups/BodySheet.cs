@@ -1,4 +1,3 @@
-using Handspun.Http;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Points;
 
@@ -20,9 +19,5 @@ internal sealed class BodySheet : ISetupSheet
     public IReadOnlyList<SetupField> Fields(PointSetup? setup, LengthUnit unit) => [.. SettingFields.Of(setup as BodySetup, "Pin or block", "A larger body reads", unit)];
 
     /// <inheritdoc/>
-    public PointSetup Read(TypedSheet typed)
-    {
-        var setup = SettingFields.Read(new BodySetup(), typed, "pin or block");
-        return setup.Problems().FirstOrDefault() is { } problem ? throw new RequestSentenceException(problem) : setup;
-    }
+    public PointSetup Read(TypedSheet typed) => TypedSheet.Sound(SettingFields.Read(new BodySetup(), typed, "pin or block"));
 }

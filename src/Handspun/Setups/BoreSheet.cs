@@ -1,5 +1,4 @@
 using System.Globalization;
-using Handspun.Http;
 using Handspun.Jobs.Bores;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Points;
@@ -47,6 +46,6 @@ internal sealed class BoreSheet : ISetupSheet
             DepthMillimetres = typed.Length("depth", "The depth")?.Millimetres,
             ClockHours = typed.Number("clock", "The clock position", "12"),
         };
-        return setup.Problems().FirstOrDefault() is { } problem ? throw new RequestSentenceException(problem) : setup;
+        return TypedSheet.Sound(setup);
     }
 }

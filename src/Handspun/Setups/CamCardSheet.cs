@@ -1,5 +1,4 @@
 using System.Globalization;
-using Handspun.Http;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Points;
 
@@ -63,7 +62,7 @@ internal sealed class CamCardSheet : ISetupSheet
             CheckingLiftMillimetres = typed.Length("checking_lift", "The checking lift")?.Millimetres,
             AllowedDegrees = typed.Number("allowed", "The difference that is allowed", "2") ?? new CamCardSetup().AllowedDegrees,
         };
-        return card.Problems().FirstOrDefault() is { } problem ? throw new RequestSentenceException(problem) : card;
+        return TypedSheet.Sound(card);
     }
 
     private static string Number(double? value) => value?.ToString("0.##", CultureInfo.InvariantCulture).Replace('-', '\u2212') ?? "";

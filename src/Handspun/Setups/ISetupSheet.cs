@@ -1,3 +1,4 @@
+using System.Globalization;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Points;
 
@@ -29,6 +30,9 @@ internal interface ISetupSheet
 /// <param name="Value">What stands there now; empty where nothing does.</param>
 internal sealed record SetupField(string Name, string Label, string Value)
 {
+    /// <summary>A number as a field shows it; empty where there is none.</summary>
+    public static string Number(double? value) => value?.ToString("0.####", CultureInfo.InvariantCulture) ?? "";
+
     /// <summary>How to write it, in a few words; null where that is plain.</summary>
     public string? Hint { get; init; }
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Handspun.Http;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Points;
 using Handspun.Metrology.Lift;
@@ -39,16 +38,16 @@ internal sealed class LiftSheet : ISetupSheet
         var said = setup as LiftSetup;
         return
         [
-            new("rocker_ratio", "Rocker ratio", Number(said?.RockerRatio)) { Hint = "such as 1.625" },
-            new("rocker_ratio_u95", "Known to within ±", said?.RockerRatioU95 > 0 ? Number(said.RockerRatioU95) : "") { Hint = "such as 0.02" },
+            new("rocker_ratio", "Rocker ratio", SetupField.Number(said?.RockerRatio)) { Hint = "such as 1.625" },
+            new("rocker_ratio_u95", "Known to within ±", said?.RockerRatioU95 > 0 ? SetupField.Number(said.RockerRatioU95) : "") { Hint = "such as 0.02" },
             new("checking_lift", "Checking lift", LengthText.AsTyped(said?.CheckingLiftMillimetres, unit)) { Hint = "as the card says; empty for 0.050 in" },
             new("angle_of", "Sensor or mark is on", said?.AngleOf ?? "") { Choices = [("", "not said"), ("crank", "the crank"), ("cam", "the cam")] },
-            new("pulses", "Pulses in one turn", Number(said?.PulsesPerTurn)) { Hint = "empty: as the gauge's profile says" },
+            new("pulses", "Pulses in one turn", SetupField.Number(said?.PulsesPerTurn)) { Hint = "empty: as the gauge's profile says" },
             new("tooth", "One of them is missing", said?.MissingTooth == true ? Missing : None) { Choices = [(None, "no"), (Missing, "yes, zero is after the gap")] },
-            new("stop", "Piston stop, turned one way", Number(said?.StopDegrees)) { Hint = "degrees of the crank from the index" },
-            new("other_stop", "Piston stop, turned back", Number(said?.OtherStopDegrees)) { Hint = "likewise; the middle is the top" },
-            new("top", "Or top dead centre itself", Number(said?.TopDegrees)) { Hint = "where it is known without the stops" },
-            new("angle_u95", "Angles read to within ±", said is null ? "" : Number(said.AngleU95Degrees)) { Hint = "degrees of the crank; empty for 1" },
+            new("stop", "Piston stop, turned one way", SetupField.Number(said?.StopDegrees)) { Hint = "degrees of the crank from the index" },
+            new("other_stop", "Piston stop, turned back", SetupField.Number(said?.OtherStopDegrees)) { Hint = "likewise; the middle is the top" },
+            new("top", "Or top dead centre itself", SetupField.Number(said?.TopDegrees)) { Hint = "where it is known without the stops" },
+            new("angle_u95", "Angles read to within ±", said is null ? "" : SetupField.Number(said.AngleU95Degrees)) { Hint = "degrees of the crank; empty for 1" },
         ];
     }
 
@@ -68,8 +67,6 @@ internal sealed class LiftSheet : ISetupSheet
             TopDegrees = typed.Number("top", "Top dead centre", "12.5"),
             AngleU95Degrees = typed.Number("angle_u95", "How well the angles were read", "1") ?? 1,
         };
-        return setup.Problems().FirstOrDefault() is { } problem ? throw new RequestSentenceException(problem) : setup;
+        return TypedSheet.Sound(setup);
     }
-
-    private static string Number(double? value) => value?.ToString("0.####", CultureInfo.InvariantCulture) ?? "";
 }

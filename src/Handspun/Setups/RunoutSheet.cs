@@ -1,5 +1,4 @@
 using System.Globalization;
-using Handspun.Http;
 using Handspun.Jobs.Lengths;
 using Handspun.Jobs.Points;
 using Handspun.Metrology.Runout;
@@ -32,8 +31,8 @@ internal sealed class RunoutSheet : ISetupSheet
         var said = setup as RunoutSetup;
         return
         [
-            new("lever_deg", "Lever to surface", Number(said?.LeverDegrees)) { Hint = "degrees; empty for a plunger" },
-            new("celsius", "Temperature", Number(said?.Celsius)) { Hint = "°C; empty where nobody read it" },
+            new("lever_deg", "Lever to surface", SetupField.Number(said?.LeverDegrees)) { Hint = "degrees; empty for a plunger" },
+            new("celsius", "Temperature", SetupField.Number(said?.Celsius)) { Hint = "°C; empty where nobody read it" },
             new("from_bearing", "From the bearing's middle", LengthText.AsTyped(said?.FromBearingMillimetres, unit)) { Hint = "outward; only for both ends of a crank" },
             new("division", "Division of the tool", LengthText.AsTyped(said?.DivisionMillimetres, unit)) { Hint = "that the distance was measured with" },
         ];
@@ -49,8 +48,6 @@ internal sealed class RunoutSheet : ISetupSheet
             FromBearingMillimetres = typed.Length("from_bearing", "The distance from the bearing")?.Millimetres,
             DivisionMillimetres = typed.Length("division", "The division")?.Millimetres,
         };
-        return setup.Problems().FirstOrDefault() is { } problem ? throw new RequestSentenceException(problem) : setup;
+        return TypedSheet.Sound(setup);
     }
-
-    private static string Number(double? value) => value?.ToString("0.####", CultureInfo.InvariantCulture) ?? "";
 }

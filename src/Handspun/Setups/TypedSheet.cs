@@ -1,6 +1,7 @@
 using System.Globalization;
 using Handspun.Http;
 using Handspun.Jobs.Lengths;
+using Handspun.Jobs.Points;
 using Handspun.Metrology.Quantities;
 
 namespace Handspun.Setups;
@@ -22,6 +23,10 @@ internal sealed class TypedSheet
             throw new RequestSentenceException($"Nothing is asked under '{strange}': give {string.Join(", ", known)}.");
         }
     }
+
+    /// <summary>What was read from a sheet, where it can be.</summary>
+    /// <exception cref="RequestSentenceException">It cannot be; says what to type.</exception>
+    public static PointSetup Sound(PointSetup setup) => setup.Problems().FirstOrDefault() is { } problem ? throw new RequestSentenceException(problem) : setup;
 
     /// <summary>What was typed; null where nothing was.</summary>
     public string? Text(string name) => _typed.GetValueOrDefault(name) is { } text && !string.IsNullOrWhiteSpace(text) ? text.Trim() : null;

@@ -28,9 +28,7 @@ internal static class SharedText
             }
 
             var after = TaggedText.Of(change(before.Text));
-            var part = path + ".part";
-            File.WriteAllText(part, after.Text);
-            File.Move(part, path, overwrite: true);
+            WholeFile.Write(path, after.Text);
             return after;
         }
     }
